@@ -1,0 +1,62 @@
+package kitstow.planner.geometry;
+
+/** Overlap, containment and contact of boxes, exact in whole millimetres. */
+public final class Boxes {
+  private Boxes() {}
+
+  /** Whether two boxes share volume; touching faces do not. */
+  public static boolean overlap(BoxMm a, BoxMm b) {
+    return overlapXMm(a, b) > 0 && overlapYMm(a, b) > 0 && overlapZMm(a, b) > 0;
+  }
+
+  /** Shared extent along x in millimetres; negative is a gap. */
+  public static int overlapXMm(BoxMm a, BoxMm b) {
+    return Math.min(a.maxXMm(), b.maxXMm()) - Math.max(a.minXMm(), b.minXMm());
+  }
+
+  /** Shared extent along y in millimetres; negative is a gap. */
+  public static int overlapYMm(BoxMm a, BoxMm b) {
+    return Math.min(a.maxYMm(), b.maxYMm()) - Math.max(a.minYMm(), b.minYMm());
+  }
+
+  /** Shared extent along z in millimetres; negative is a gap. */
+  public static int overlapZMm(BoxMm a, BoxMm b) {
+    return Math.min(a.maxZMm(), b.maxZMm()) - Math.max(a.minZMm(), b.minZMm());
+  }
+
+  /** The smallest of the three shared extents: how deep two overlapping boxes reach into each other. */
+  public static int overlapDepthMm(BoxMm a, BoxMm b) {
+    return Math.min(overlapXMm(a, b), Math.min(overlapYMm(a, b), overlapZMm(a, b)));
+  }
+
+  /** Shared area of two footprints in square millimetres, 0 where they only touch. */
+  public static long footprintOverlapMm2(BoxMm a, BoxMm b) {
+    int x = overlapXMm(a, b);
+    int y = overlapYMm(a, b);
+    return x > 0 && y > 0 ? (long) x * y : 0L;
+  }
+
+  /** Area of a footprint in square millimetres. */
+  public static long footprintMm2(BoxMm a) {
+    return (long) a.lengthMm() * a.widthMm();
+  }
+
+  /** How far the inner box reaches beyond the outer one, 0 where it lies wholly inside. */
+  public static int protrusionMm(BoxMm inner, BoxMm outer) {
+    int x = Math.max(outer.minXMm() - inner.minXMm(), inner.maxXMm() - outer.maxXMm());
+    int y = Math.max(outer.minYMm() - inner.minYMm(), inner.maxYMm() - outer.maxYMm());
+    int z = Math.max(outer.minZMm() - inner.minZMm(), inner.maxZMm() - outer.maxZMm());
+    return Math.max(0, Math.max(x, Math.max(y, z)));
+  }
+
+  /** The smallest box around both. */
+  public static BoxMm union(BoxMm a, BoxMm b) {
+    return new BoxMm(
+        Math.min(a.minXMm(), b.minXMm()),
+        Math.min(a.minYMm(), b.minYMm()),
+        Math.min(a.minZMm(), b.minZMm()),
+        Math.max(a.maxXMm(), b.maxXMm()),
+        Math.max(a.maxYMm(), b.maxYMm()),
+        Math.max(a.maxZMm(), b.maxZMm()));
+  }
+}

@@ -1,0 +1,42 @@
+package kitstow.planner.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * A leg of the trip. Masses change evenly along it.
+ *
+ * @param id unique in the trip
+ * @param title shown to people
+ * @param distanceKm distance driven
+ * @param days time taken, zero or more
+ * @param surface what it is driven on
+ * @param trailerId the trailer on it, if any
+ * @param wet whether canvas gets wet on it
+ * @param resupply what is filled up before it starts
+ * @param emptyRubbish whether grown mass is left behind before it starts
+ */
+public record Leg(
+    String id,
+    String title,
+    double distanceKm,
+    double days,
+    Surface surface,
+    Optional<String> trailerId,
+    boolean wet,
+    List<Resupply> resupply,
+    boolean emptyRubbish) {
+  /** Copies its collections. */
+  public Leg {
+    resupply = List.copyOf(resupply);
+  }
+
+  /**
+   * Filling up before a leg.
+   *
+   * @param kind what is filled
+   * @param addG grams added in the order of use; absent means filled to the start of the trip
+   */
+  public record Resupply(SupplyKind kind, OptionalLong addG) {}
+}

@@ -1,0 +1,60 @@
+package kitstow.planner.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything the planner is asked about, with all catalogue references resolved.
+ *
+ * @param id file id
+ * @param title shown to people
+ * @param note what the scenario is; demos say that they are invented
+ * @param settings settings
+ * @param ute the ute
+ * @param tray the tray, if one is fitted
+ * @param canopy the canopy, if one is fitted; needs a tray
+ * @param accessories fixed additions
+ * @param uteBays bays the scenario adds on the ute
+ * @param trayBays bays the scenario adds on the tray, tray frame
+ * @param canopyBays bays the scenario adds in the canopy, canopy frame
+ * @param uteSpaces spaces the scenario adds on the ute
+ * @param traySpaces spaces the scenario adds on the tray, tray frame
+ * @param canopySpaces spaces the scenario adds in or on the canopy, canopy frame
+ * @param modules modules and the bays they may stand in
+ * @param items gear
+ * @param trailers trailers
+ * @param trip the trip
+ */
+public record Scenario(
+    String id,
+    String title,
+    String note,
+    Settings settings,
+    Ute ute,
+    Optional<Tray> tray,
+    Optional<Canopy> canopy,
+    List<Accessory> accessories,
+    List<BaySpec> uteBays,
+    List<BaySpec> trayBays,
+    List<BaySpec> canopyBays,
+    List<SpaceSpec> uteSpaces,
+    List<SpaceSpec> traySpaces,
+    List<SpaceSpec> canopySpaces,
+    List<ModuleChoice> modules,
+    List<Item> items,
+    List<Trailer> trailers,
+    Trip trip) {
+  /** Copies its collections. */
+  public Scenario {
+    accessories = List.copyOf(accessories);
+    uteBays = List.copyOf(uteBays);
+    trayBays = List.copyOf(trayBays);
+    canopyBays = List.copyOf(canopyBays);
+    uteSpaces = List.copyOf(uteSpaces);
+    traySpaces = List.copyOf(traySpaces);
+    canopySpaces = List.copyOf(canopySpaces);
+    modules = List.copyOf(modules);
+    items = List.copyOf(items);
+    trailers = List.copyOf(trailers);
+  }
+}

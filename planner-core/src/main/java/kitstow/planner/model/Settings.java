@@ -1,0 +1,72 @@
+package kitstow.planner.model;
+
+/**
+ * Figures that common practice sets and no standard does; each can be changed in the scenario.
+ *
+ * @param massLimits whether mass limits are kept or only reported
+ * @param kerbSide the side away from traffic
+ * @param supportPermille least supported share of a base, per mille
+ * @param apertureClearanceMm room an item needs around it in a door
+ * @param roadDeratePermille road rating from a static one where the maker gives none
+ * @param offRoadDeratePermille off-road rating from a static one where the maker gives none
+ * @param offRoadRoofPermille moving roof limits off the road
+ * @param leftRightLimitG largest difference between the sides, grams
+ * @param frontShareSoloPermille front axle share below which a note is made, no trailer
+ * @param frontShareTowingPermille the same with a trailer on
+ * @param frontDropPermille loss of front axle load against the kerb ute above which a note is made
+ * @param seatAllowanceG certification allowance for one seat, grams
+ * @param liquidTolerancePermille tolerance of a liquid's mass
+ */
+public record Settings(
+    MassLimits massLimits,
+    Facing kerbSide,
+    int supportPermille,
+    int apertureClearanceMm,
+    int roadDeratePermille,
+    int offRoadDeratePermille,
+    int offRoadRoofPermille,
+    long leftRightLimitG,
+    int frontShareSoloPermille,
+    int frontShareTowingPermille,
+    int frontDropPermille,
+    long seatAllowanceG,
+    int liquidTolerancePermille) {
+
+  /**
+   * Defaults: support 0.8, door clearance 10 mm, derates 0.75 and 0.6, roof off-road 0.667, sides
+   * within 50 kg, front share 38 % solo and 33 % towing, front drop 10 % (all common practice, no
+   * source); 68 kg + 13.6 kg luggage a seat [S45]; liquids 1.5 % (EN 590: 820 to 845 kg/m3 [S92]).
+   */
+  public static final Settings DEFAULTS =
+      new Settings(
+          MassLimits.KEEP,
+          Facing.LEFT,
+          /* supportPermille= */ 800,
+          /* apertureClearanceMm= */ 10,
+          /* roadDeratePermille= */ 750,
+          /* offRoadDeratePermille= */ 600,
+          /* offRoadRoofPermille= */ 667,
+          /* leftRightLimitG= */ 50_000L,
+          /* frontShareSoloPermille= */ 380,
+          /* frontShareTowingPermille= */ 330,
+          /* frontDropPermille= */ 100,
+          /* seatAllowanceG= */ 81_600L,
+          /* liquidTolerancePermille= */ 15);
+
+  /** What to do with a rig that cannot keep its mass limits. */
+  public enum MassLimits {
+    /** Leave gear home until they are kept. */
+    KEEP,
+    /** Pack everything and report what is over. */
+    REPORT
+  }
+
+  /** Ratings from a static figure alone; the derated ones are rounded down to a gram. */
+  public Ratings derated(long staticG) {
+    return new Ratings(
+        staticG,
+        staticG * roadDeratePermille / 1000L,
+        staticG * offRoadDeratePermille / 1000L,
+        /* derived= */ true);
+  }
+}

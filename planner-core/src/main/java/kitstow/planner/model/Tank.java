@@ -1,0 +1,28 @@
+package kitstow.planner.model;
+
+/**
+ * A tank: an empty body and a liquid that fills its box from the bottom.
+ *
+ * @param id unique in the scenario
+ * @param title shown to people
+ * @param kind what it holds
+ * @param capacityMl full content in millilitres, above zero
+ * @param densityGPerL density of the liquid in grams per litre
+ * @param empty mass of the empty tank; zero where it belongs to the ute's empty axle loads
+ * @param box inside of the tank in the frame of its host
+ * @param startMl content when the trip starts, in millilitres
+ */
+public record Tank(
+    String id,
+    String title,
+    SupplyKind kind,
+    long capacityMl,
+    long densityGPerL,
+    KnownMass empty,
+    LocalBoxMm box,
+    long startMl) {
+  /** Mass of a content, rounded to a gram. */
+  public long massOfG(long contentMl) {
+    return (contentMl * densityGPerL + 500L) / 1000L;
+  }
+}
