@@ -1,8 +1,8 @@
 package kitstow.planner.geometry;
 
 /**
- * An axis-aligned box in the vehicle frame (x rearward, y right, z up; millimetres). A point mass is
- * a box without extent: its corners coincide.
+ * An axis-aligned box in the vehicle frame (x rearward, y right, z up; millimetres). A point mass
+ * is a box without extent: its corners coincide.
  *
  * @param minXMm front face
  * @param minYMm left face
@@ -16,8 +16,19 @@ public record BoxMm(int minXMm, int minYMm, int minZMm, int maxXMm, int maxYMm, 
   public BoxMm {
     if (maxXMm < minXMm || maxYMm < minYMm || maxZMm < minZMm) {
       throw new IllegalArgumentException(
-          "box corners out of order: " + minXMm + "," + minYMm + "," + minZMm + " to " + maxXMm
-              + "," + maxYMm + "," + maxZMm + " mm");
+          "box corners out of order: "
+              + minXMm
+              + ","
+              + minYMm
+              + ","
+              + minZMm
+              + " to "
+              + maxXMm
+              + ","
+              + maxYMm
+              + ","
+              + maxZMm
+              + " mm");
     }
   }
 

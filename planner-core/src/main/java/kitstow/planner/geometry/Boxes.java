@@ -24,7 +24,9 @@ public final class Boxes {
     return Math.min(a.maxZMm(), b.maxZMm()) - Math.max(a.minZMm(), b.minZMm());
   }
 
-  /** The smallest of the three shared extents: how deep two overlapping boxes reach into each other. */
+  /**
+   * The smallest of the three shared extents: how deep two overlapping boxes reach into each other.
+   */
   public static int overlapDepthMm(BoxMm a, BoxMm b) {
     return Math.min(overlapXMm(a, b), Math.min(overlapYMm(a, b), overlapZMm(a, b)));
   }

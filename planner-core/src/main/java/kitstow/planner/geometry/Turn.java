@@ -1,8 +1,8 @@
 package kitstow.planner.geometry;
 
 /**
- * How a box stands: which of its own dimensions lies along x, along y and upward. {@code LWH} is the
- * carrying position as listed: length along x, width along y, height up.
+ * How a box stands: which of its own dimensions lies along x, along y and upward. {@code LWH} is
+ * the carrying position as listed: length along x, width along y, height up.
  */
 public enum Turn {
   /** Length along x, width along y, height up: as listed. */

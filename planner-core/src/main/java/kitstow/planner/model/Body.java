@@ -18,7 +18,8 @@ import kitstow.planner.geometry.BoxMm;
  * @param toleranceG 95 % half width at full mass, grams
  * @param toleranceKey bodies of one key share their error fully; different keys are independent
  * @param zone part of the vehicle it counts in, where that matters for a roof ledger
- * @param inOverhang whether it counts in the rear overhang moment (all but the ute's own axle loads)
+ * @param inOverhang whether it counts in the rear overhang moment (all but the ute's own axle
+ *     loads)
  * @param movesWith ids of the modules whose slides carry it, innermost first
  * @param inModules ids of the modules it is in or on, innermost first
  */

@@ -6,8 +6,8 @@ import java.util.Set;
 
 /**
  * Axle loads of the ute before the trip and what they were taken with, so that it can be taken out
- * once and each state's own fuel and people put in. Kerb, tare and running order of one ute give the
- * same states.
+ * once and each state's own fuel and people put in. Kerb, tare and running order of one ute give
+ * the same states.
  *
  * @param front load on the front axle
  * @param rear load on the rear axle

@@ -18,12 +18,7 @@ sealed interface HostFrame {
       int y = yMm + box.bMm();
       int z = zMm + box.cMm();
       return new BoxMm(
-          x,
-          y,
-          z,
-          x + box.size().lengthMm(),
-          y + box.size().widthMm(),
-          z + box.size().heightMm());
+          x, y, z, x + box.size().lengthMm(), y + box.size().widthMm(), z + box.size().heightMm());
     }
   }
 

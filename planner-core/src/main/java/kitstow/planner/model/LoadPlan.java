@@ -16,10 +16,7 @@ import java.util.OptionalLong;
  * @param origin how it came to be
  */
 public record LoadPlan(
-    String scenarioId,
-    Map<String, String> moduleBays,
-    List<Placement> placements,
-    Origin origin) {
+    String scenarioId, Map<String, String> moduleBays, List<Placement> placements, Origin origin) {
   /** Copies its collections, keeping their order. */
   public LoadPlan {
     moduleBays = Collections.unmodifiableMap(new LinkedHashMap<>(moduleBays));

@@ -138,8 +138,7 @@ public final class Loading {
     scenario
         .tray()
         .ifPresent(
-            tray ->
-                add(fixed(Rig.TRAY, BodyKind.TRAY, tray.title(), trayBox(tray), tray.mass())));
+            tray -> add(fixed(Rig.TRAY, BodyKind.TRAY, tray.title(), trayBox(tray), tray.mass())));
     scenario
         .canopy()
         .ifPresent(
@@ -149,16 +148,14 @@ public final class Loading {
                         Rig.CANOPY,
                         BodyKind.CANOPY,
                         canopy.title(),
-                        canopyBox(scenario.tray().orElseThrow(), canopy),
+                        canopyBox(scenario.tray().get(), canopy),
                         canopy.mass())));
   }
 
   private static BoxMm trayBox(Tray tray) {
     return BoxMm.at(
         new PointMm(
-            tray.frontXMm(),
-            -tray.size().widthMm() / 2,
-            tray.deckZMm() - tray.size().heightMm()),
+            tray.frontXMm(), -tray.size().widthMm() / 2, tray.deckZMm() - tray.size().heightMm()),
         tray.size());
   }
 
@@ -293,8 +290,7 @@ public final class Loading {
                         ballMass)));
   }
 
-  private static Draft fixed(
-      String key, BodyKind kind, String title, BoxMm box, KnownMass mass) {
+  private static Draft fixed(String key, BodyKind kind, String title, BoxMm box, KnownMass mass) {
     return new Draft(key, key, kind, title, box, mass);
   }
 

@@ -11,8 +11,8 @@ import kitstow.planner.geometry.SizeMm;
  *       {@code c} up from the deck; size length x width x height;
  *   <li>canopy: the same with {@code a} from the canopy's front face;
  *   <li>module: {@code a} depth from its back towards its face, {@code b} across its opening from
- *       the forward (for a rear-facing one: left) end, {@code c} up from its underside; size depth x
- *       across x height.
+ *       the forward (for a rear-facing one: left) end, {@code c} up from its underside; size depth
+ *       x across x height.
  * </ul>
  *
  * @param aMm first coordinate of the lowest corner

@@ -12,8 +12,8 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.SizeMm;
 
 /**
- * A scenario with its modules in their bays: every bay, module, space, door and tank in its place on
- * the vehicle, everything closed. Depends on the modules' bays only, never on where gear stands.
+ * A scenario with its modules in their bays: every bay, module, space, door and tank in its place
+ * on the vehicle, everything closed. Depends on the modules' bays only, never on where gear stands.
  *
  * <p>In its bay a module stands at the forward lower corner with its face flush with the door side;
  * on a roof it stands at the forward end.
@@ -43,8 +43,8 @@ public final class Rig {
    * Resolves a scenario.
    *
    * @param moduleBays bay by module id; modules that are not named are left out
-   * @throws IllegalArgumentException if a module or bay is unknown, a bay is taken twice, or modules
-   *     stand in each other
+   * @throws IllegalArgumentException if a module or bay is unknown, a bay is taken twice, or
+   *     modules stand in each other
    */
   public static Rig of(Scenario scenario, Map<String, String> moduleBays) {
     Rig rig = new Rig(scenario);
@@ -150,8 +150,7 @@ public final class Rig {
     }
   }
 
-  private static String airOf(
-      String id, Zone zone, Set<Environment> environment, boolean ownAir) {
+  private static String airOf(String id, Zone zone, Set<Environment> environment, boolean ownAir) {
     if (ownAir || environment.contains(Environment.OPEN_AIR)) {
       return "air:" + id;
     }

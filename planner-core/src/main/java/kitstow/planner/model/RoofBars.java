@@ -7,7 +7,8 @@ import java.util.List;
  * them; the nearest on either side of its centre share it by the lever rule.
  *
  * @param bars bars in order from front to rear
- * @param platformFloor whether a floor lies on the bars, so that things stand and stack as on a deck
+ * @param platformFloor whether a floor lies on the bars, so that things stand and stack as on a
+ *     deck
  * @param projectionFrontMm how far an item may reach forward of the space
  * @param projectionRearMm how far an item may reach behind the space
  * @param projectionSideMm how far an item may reach beyond either side

@@ -1,7 +1,8 @@
 package kitstow.planner.model;
 
 /**
- * How far a body is from its listed place in one state: a drawer pulled out, a liquid that has sunk.
+ * How far a body is from its listed place in one state: a drawer pulled out, a liquid that has
+ * sunk.
  *
  * @param xMm rearward
  * @param yMm to the right

@@ -10,9 +10,4 @@ package kitstow.planner.model;
  * @param lockOut whether it locks when open
  */
 public record Slide(
-    int extensionMm,
-    Ratings ratings,
-    boolean contentsOnly,
-    boolean lockIn,
-    boolean lockOut) {
-}
+    int extensionMm, Ratings ratings, boolean contentsOnly, boolean lockIn, boolean lockOut) {}

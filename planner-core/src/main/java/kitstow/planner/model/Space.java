@@ -8,8 +8,8 @@ import kitstow.planner.geometry.BoxMm;
 /**
  * A space in its place on the vehicle, everything closed.
  *
- * @param id unique in the rig: the host's space id, {@code module/space} in a module, or the id of an
- *     empty bay
+ * @param id unique in the rig: the host's space id, {@code module/space} in a module, or the id of
+ *     an empty bay
  * @param title shown to people
  * @param hostId "ute", "tray", "canopy", a module id, or for an empty bay the bay's host
  * @param box vehicle frame
