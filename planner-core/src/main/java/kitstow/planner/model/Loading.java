@@ -33,6 +33,9 @@ public final class Loading {
   /** What is added to a tank's id for its liquid. */
   public static final String LIQUID = "-liquid";
 
+  /** What an empty seat's body key starts with; it weighs something in certification only. */
+  public static final String SEAT = "seat-";
+
   private final Scenario scenario;
   private final LoadPlan plan;
   private final Rig rig;
@@ -256,9 +259,9 @@ public final class Loading {
       seats.put(seat.id(), seat);
     }
     for (Person person : scenario.trip().people()) {
-      Seat seat = seats.get(person.seatId());
+      Seat seat = seats.remove(person.seatId());
       if (seat == null) {
-        throw new IllegalArgumentException("no such seat: " + person.seatId());
+        throw new IllegalArgumentException("no such seat, or taken twice: " + person.seatId());
       }
       VehiclePointMm at = seat.place();
       add(
@@ -268,6 +271,17 @@ public final class Loading {
               person.title(),
               BoxMm.point(at.xMm(), at.yMm(), at.zMm()),
               person.mass()));
+    }
+    long allowanceG = scenario.settings().seatAllowanceG();
+    for (Seat seat : seats.values()) {
+      VehiclePointMm at = seat.place();
+      add(
+          fixed(
+              SEAT + seat.id(),
+              BodyKind.PERSON,
+              seat.title() + ", empty seat",
+              BoxMm.point(at.xMm(), at.yMm(), at.zMm()),
+              new KnownMass(allowanceG, MassSource.PLATE, 0L)));
     }
     KnownMass heaviest = KnownMass.NONE;
     for (Trailer trailer : scenario.trailers()) {

@@ -16,7 +16,8 @@ import kitstow.planner.geometry.SizeMm;
  * on the vehicle, everything closed. Depends on the modules' bays only, never on where gear stands.
  *
  * <p>In its bay a module stands at the forward lower corner with its face flush with the door side;
- * on a roof it stands at the forward end.
+ * on a roof it stands at the forward end. A module's space that is described higher than the module
+ * itself (on top of a slide) ends at the top of the bay.
  */
 public final class Rig {
   /** Host id of the ute. */
@@ -246,7 +247,7 @@ public final class Rig {
             id,
             spec.title(),
             fitted.module().id(),
-            frame.toVehicle(spec.box()),
+            openTop(fitted, frame.toVehicle(spec.box())),
             spec.ratings(),
             spec.access() == AccessAxis.FACE ? axisOf(bay.facing()) : spec.access(),
             bay.doorIds(),
@@ -256,6 +257,13 @@ public final class Rig {
             spec.bars(),
             chain(spec.moves(), fitted, fitted.movesWith()),
             chain(true, fitted, fitted.inModules())));
+  }
+
+  /** A space that rises above its module is open to the top of the bay, and ends there. */
+  private static BoxMm openTop(FittedModule fitted, BoxMm space) {
+    int ceiling = fitted.bay().box().maxZMm();
+    boolean open = space.maxZMm() > fitted.box().maxZMm() && space.minZMm() < ceiling;
+    return open ? space.withHeights(space.minZMm(), Math.min(space.maxZMm(), ceiling)) : space;
   }
 
   private static Set<Environment> inherited(

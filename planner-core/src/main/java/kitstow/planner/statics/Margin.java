@@ -1,0 +1,84 @@
+package kitstow.planner.statics;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import kitstow.planner.model.Body;
+import kitstow.planner.model.BodyKind;
+import kitstow.planner.model.LoadState;
+import kitstow.planner.model.Loading;
+
+/**
+ * Load, limit and margin with its bands. Ratings are exact; masses carry their tolerance. Bodies of
+ * one catalogue entry share their error fully, different entries are independent.
+ *
+ * @param loadKg load
+ * @param limitKg limit
+ * @param marginKg limit less load
+ * @param rssKg root-sum-square band of the margin, 95 % half width
+ * @param worstKg straight sum of all tolerances
+ * @param over whether the load is above the limit, compared in whole grams
+ */
+public record Margin(
+    double loadKg, double limitKg, double marginKg, double rssKg, double worstKg, boolean over) {
+  /** What a margin means. */
+  public enum Verdict {
+    /** Within the limit even at the far end of its band. */
+    WITHIN,
+    /** Within by the figures, but by less than their band: weigh before relying on it. */
+    ON_PAPER_ONLY,
+    /** Over. */
+    OVER
+  }
+
+  /** Margin of a line in a state. */
+  public static Margin of(Loading loading, LoadState state, LoadLine line) {
+    Map<String, Double> byEntry = new LinkedHashMap<>();
+    double worst = line.constantToleranceG();
+    for (LoadLine.Term term : line.terms()) {
+      Body body = loading.bodies().get(term.body());
+      double weight = (double) term.numerator() / line.denominator();
+      double part = weight * toleranceG(body, state.massG(term.body()));
+      byEntry.merge(body.toleranceKey(), part, Double::sum);
+      worst += Math.abs(part);
+    }
+    // Linear propagation of independent tolerances (JCGM 100:2008, 5.1.2; section from memory).
+    double squares = (double) line.constantToleranceG() * line.constantToleranceG();
+    for (double part : byEntry.values()) {
+      squares += part * part;
+    }
+    double loadG = line.loadG(state);
+    return new Margin(
+        loadG / 1000.0,
+        line.limitG() / 1000.0,
+        (line.limitG() - loadG) / 1000.0,
+        Math.sqrt(squares) / 1000.0,
+        worst / 1000.0,
+        line.over(state));
+  }
+
+  /** Tolerance of a body that weighs so much now: the same share of its mass as when full. */
+  private static double toleranceG(Body body, long massG) {
+    if (body.kind() == BodyKind.UTE || body.nominalG() == 0L) {
+      return body.toleranceG();
+    }
+    return (double) body.toleranceG() * massG / body.nominalG();
+  }
+
+  /** What the margin means. */
+  public Verdict verdict() {
+    if (over) {
+      return Verdict.OVER;
+    }
+    return marginKg < rssKg ? Verdict.ON_PAPER_ONLY : Verdict.WITHIN;
+  }
+
+  /**
+   * Share of the limit that is used; infinite where the limit is zero and something rests on it.
+   */
+  public double usedRatio() {
+    if (limitKg > 0.0) {
+      return loadKg / limitKg;
+    }
+    return loadKg > 0.0 ? Double.POSITIVE_INFINITY : 0.0;
+  }
+}
