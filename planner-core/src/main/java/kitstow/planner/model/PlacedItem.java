@@ -13,4 +13,9 @@ import kitstow.planner.geometry.BoxMm;
  * @param box where it stands with everything closed, vehicle frame
  */
 public record PlacedItem(
-    Item item, int unit, String key, Space space, Placement placement, BoxMm box) {}
+    Item item, int unit, String key, Space space, Placement placement, BoxMm box) {
+  /** Whether this is the same unit of the same item. */
+  public boolean is(PlacedItem other) {
+    return key.equals(other.key);
+  }
+}

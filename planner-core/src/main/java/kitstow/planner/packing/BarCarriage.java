@@ -1,0 +1,74 @@
+package kitstow.planner.packing;
+
+import java.util.ArrayList;
+import java.util.List;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.RoofBars;
+import kitstow.planner.model.Space;
+
+/**
+ * Which bars carry an item on a roof or side rack. Without a floor an item needs two bars beneath
+ * it with its centre between them; the nearest on either side of its centre share it by the lever
+ * rule. With a platform floor the floor hands each item to the nearest bars on either side of its
+ * centre.
+ */
+public final class BarCarriage {
+  /** Share of an item that one bar carries, 0 to 1. */
+  public record Share(RoofBars.Bar bar, double ratio) {}
+
+  private BarCarriage() {}
+
+  /** Line of a bar, x in the vehicle frame. */
+  public static int lineXMm(Space space, RoofBars.Bar bar) {
+    return space.box().minXMm() + bar.fromFrontMm();
+  }
+
+  /** Bars beneath an item, front to rear. */
+  public static List<RoofBars.Bar> beneath(BoxMm item, Space space, RoofBars bars) {
+    List<RoofBars.Bar> beneath = new ArrayList<>();
+    for (RoofBars.Bar bar : bars.bars()) {
+      int x = lineXMm(space, bar);
+      if (item.minXMm() <= x && x <= item.maxXMm()) {
+        beneath.add(bar);
+      }
+    }
+    return beneath;
+  }
+
+  /** Whether an item lies on two bars with its centre between them. */
+  public static boolean carried(BoxMm item, Space space, RoofBars bars) {
+    List<RoofBars.Bar> beneath = beneath(item, space, bars);
+    if (beneath.size() < 2 || item.minZMm() != space.box().minZMm()) {
+      return false;
+    }
+    long centre = (long) item.minXMm() + item.maxXMm();
+    return 2L * lineXMm(space, beneath.get(0)) <= centre
+        && centre <= 2L * lineXMm(space, beneath.get(beneath.size() - 1));
+  }
+
+  /** Shares of the bars that carry an item; they add up to one unless there is no bar at all. */
+  public static List<Share> shares(BoxMm item, Space space, RoofBars bars) {
+    List<RoofBars.Bar> candidates = bars.platformFloor() ? bars.bars() : beneath(item, space, bars);
+    if (candidates.isEmpty()) {
+      return List.of();
+    }
+    long centre = (long) item.minXMm() + item.maxXMm();
+    int behind = 0;
+    while (behind < candidates.size() && 2L * lineXMm(space, candidates.get(behind)) <= centre) {
+      behind++;
+    }
+    if (behind == 0) {
+      return List.of(new Share(candidates.get(0), 1.0));
+    }
+    RoofBars.Bar front = candidates.get(behind - 1);
+    if (behind == candidates.size()) {
+      return List.of(new Share(front, 1.0));
+    }
+    RoofBars.Bar rear = candidates.get(behind);
+    long frontX = 2L * lineXMm(space, front);
+    long rearX = 2L * lineXMm(space, rear);
+    // Lever rule between the two bars. [S10]
+    double rearRatio = (double) (centre - frontX) / (rearX - frontX);
+    return List.of(new Share(front, 1.0 - rearRatio), new Share(rear, rearRatio));
+  }
+}
