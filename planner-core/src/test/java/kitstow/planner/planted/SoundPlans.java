@@ -32,6 +32,9 @@ import kitstow.planner.model.SupplyKind;
 import kitstow.planner.model.SupplyOrder;
 import kitstow.planner.model.Surface;
 import kitstow.planner.model.Trip;
+import kitstow.planner.rules.PlanRule;
+import kitstow.planner.rules.RuleBook;
+import kitstow.planner.rules.Situation;
 import kitstow.planner.testkit.Masses;
 import kitstow.planner.testkit.RigBuilder;
 import kitstow.planner.testkit.Rigs;
@@ -42,6 +45,7 @@ import kitstow.planner.testkit.Rigs;
  */
 final class SoundPlans {
   private static final int LEAST_ITEMS = 20;
+  private static final int MOST_CORNERS = 150;
 
   private SoundPlans() {}
 
@@ -50,7 +54,7 @@ final class SoundPlans {
     for (int attempt = 0; attempt < 20; attempt++) {
       Random random = new Random(seed * 31 + attempt);
       SoundPlan plan = pack(scenario(random, (int) (seed % 3)), modules((int) (seed % 3)), random);
-      if (plan.plan().placements().size() >= LEAST_ITEMS) {
+      if (plan.plan().placements().size() >= LEAST_ITEMS && plan.brokenByRules().isEmpty()) {
         return plan;
       }
     }
@@ -222,7 +226,7 @@ final class SoundPlans {
           if (++looks > 25) {
             return Optional.empty();
           }
-          if (sound(grown)) {
+          if (sound(grown, space)) {
             return Optional.of(placement);
           }
         }
@@ -271,10 +275,18 @@ final class SoundPlans {
       }
     }
     Collections.shuffle(corners, random);
-    return corners;
+    return corners.subList(0, Math.min(MOST_CORNERS, corners.size()));
   }
 
-  private static boolean sound(SoundPlan plan) {
-    return plan.brokenByRules().isEmpty();
+  /** Whether no rule of place is broken; where ratings are tight, no limit either. */
+  private static boolean sound(SoundPlan plan, Space space) {
+    Situation situation = Situation.of(plan.loading());
+    for (PlanRule rule : RuleBook.PLAN_RULES) {
+      if (rule.card().id().binding() && !rule.breaches(situation).isEmpty()) {
+        return false;
+      }
+    }
+    boolean tight = space.bars().isPresent() || !space.movesWith().isEmpty();
+    return !tight || plan.brokenByRules().isEmpty();
   }
 }
