@@ -5,16 +5,20 @@ import static kitstow.planner.trip.TripRigs.massG;
 import static kitstow.planner.trip.TripRigs.state;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Growth;
+import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.LocalBoxMm;
 import kitstow.planner.model.ShiftMm;
 import kitstow.planner.model.SupplyKind;
+import kitstow.planner.model.SupplyOrder.Decant;
+import kitstow.planner.model.Surface;
 import kitstow.planner.model.Tank;
 import kitstow.planner.model.Zone;
 import org.junit.jupiter.api.Test;
@@ -192,6 +196,34 @@ class ParkedStatesTest {
         .contains("drive-end-slide-out")
         .doesNotContain("drive-end-drawer-out", "drive-end-fridge-out");
     assertThat(massG(loading, state(timeline, "drive-end-slide-out"), "bag")).isEqualTo(1_800L);
+  }
+
+  @Test
+  void aSlideThatIsHeavierAfterFillingUpIsJudgedAgainAtTheStartOfTheLeg() {
+    Leg filled =
+        new Leg(
+            "filled",
+            "filled",
+            10.0,
+            1.0,
+            Surface.ROAD,
+            Optional.empty(),
+            /* wet= */ false,
+            List.of(TripRigs.add(SupplyKind.WATER, 5_000L)),
+            /* emptyRubbish= */ false);
+    Loading loading =
+        rig()
+            .dailyUse(1_000L, 0L, 0L)
+            .order(SupplyKind.WATER, Decant.EARLY, "tank")
+            .leg("drive", 10.0, 1.0)
+            .leg(filled)
+            .loading();
+    Timeline timeline = Timeline.of(loading);
+    assertThat(ids(timeline))
+        .contains("filled-start-drawer-out")
+        .doesNotContain("filled-start-slide-out", "filled-end-drawer-out");
+    assertThat(massG(loading, state(timeline, "filled-start-drawer-out"), "tank-liquid"))
+        .isEqualTo(5_000L - 3_000L + 5_000L);
   }
 
   @Test

@@ -32,10 +32,13 @@ final class TinySteps {
   private final Map<String, Double> initial = new HashMap<>();
   private final Map<String, FittedTank> tanks = new HashMap<>();
   private final Map<String, Double> rubbish = new LinkedHashMap<>();
+  private final Map<SupplyKind, List<List<String>>> groups = new HashMap<>();
+  private final Map<SupplyKind, List<List<String>>> drawn = new HashMap<>();
   private final Map<SupplyKind, List<String>> opened = new HashMap<>();
   private final Map<String, Double> heldWhenOpened = new HashMap<>();
   private final Map<SupplyKind, Double> missing = new HashMap<>();
-  private double wetG;
+  private final List<String> fuelOrder = new ArrayList<>();
+  private boolean wet;
 
   /** Sees the trip step by step. */
   interface Watcher {
@@ -62,6 +65,7 @@ final class TinySteps {
       }
     }
     initial.putAll(content);
+    groups(SupplyKind.FUEL).forEach(fuelOrder::addAll);
   }
 
   void run(Watcher watcher) {
@@ -74,7 +78,7 @@ final class TinySteps {
       if (leg.emptyRubbish()) {
         rubbish.replaceAll((key, grams) -> 0.0);
       }
-      wetG = leg.wet() ? 1.0 : 0.0;
+      wet = leg.wet();
       watcher.see(leg, 0, this);
       for (int step = 1; step <= STEPS; step++) {
         decant();
@@ -112,7 +116,11 @@ final class TinySteps {
   }
 
   private List<List<String>> groups(SupplyKind kind) {
-    List<List<String>> groups = new ArrayList<>();
+    return groups.computeIfAbsent(kind, this::groupsOf);
+  }
+
+  private List<List<String>> groupsOf(SupplyKind kind) {
+    List<List<String>> found = new ArrayList<>();
     for (SupplyOrder order : trip.orders()) {
       if (order.kind() == kind) {
         for (List<String> names : order.groups()) {
@@ -120,11 +128,20 @@ final class TinySteps {
           for (String name : names) {
             keys.addAll(keysOf(name));
           }
-          groups.add(keys);
+          found.add(keys);
         }
       }
     }
-    return groups;
+    return found;
+  }
+
+  /** The same groups without fuel cans, which are never burnt from. */
+  private List<List<String>> drawnOf(SupplyKind kind) {
+    List<List<String>> found = groupsOf(kind);
+    for (List<String> group : found) {
+      group.removeIf(key -> kind == SupplyKind.FUEL && !tanks.containsKey(key));
+    }
+    return found;
   }
 
   private List<String> keysOf(String name) {
@@ -165,8 +182,7 @@ final class TinySteps {
         fuel = order;
       }
     }
-    List<String> order = new ArrayList<>();
-    groups(SupplyKind.FUEL).forEach(order::addAll);
+    List<String> order = fuelOrder;
     boolean again = fuel != null;
     while (again) {
       again = false;
@@ -196,10 +212,13 @@ final class TinySteps {
 
   private void take(SupplyKind kind, double wanted) {
     double left = wanted;
-    List<List<String>> groups = groups(kind);
-    for (int i = 0; i < groups.size() && left > 0.0; i++) {
-      List<String> from = new ArrayList<>(groups.get(i));
-      from.removeIf(key -> kind == SupplyKind.FUEL && !tanks.containsKey(key));
+    if (left <= 0.0) {
+      return;
+    }
+    for (List<String> from : drawn.computeIfAbsent(kind, this::drawnOf)) {
+      if (left <= 0.0) {
+        break;
+      }
       double there = 0.0;
       for (String key : from) {
         there += content.get(key) / gramsOf(key);
@@ -279,7 +298,7 @@ final class TinySteps {
       mass += content.get(key) - full.get(key);
     }
     if (item.growth().isPresent()) {
-      mass += rubbish.get(key) + wetG * item.growth().get().wetG();
+      mass += rubbish.get(key) + (wet ? item.growth().get().wetG() : 0L);
     }
     return mass;
   }
