@@ -72,6 +72,16 @@ public final class Decoder {
     return new Decoded(new ArrayList<>(trial.all()), barred);
   }
 
+  /** Whether a unit can stand in a space at all, in any pose. */
+  public boolean mayHold(Wanted wanted, Space space) {
+    for (Pose pose : wanted.poses()) {
+      if (!judge.bars(wanted, space, pose).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private record Found(Optional<PlacedItem> place, RuleId barredBy) {}
 
   private record Candidate(Pose pose, PointMm corner, double cost) {}

@@ -91,6 +91,27 @@ final class Packing {
     return space[unit];
   }
 
+  int rankOf(int unit) {
+    return rank[unit];
+  }
+
+  /** How far behind the rear axle a unit's mass acts where it is now; huge when it has no place. */
+  double armMm(int unit) {
+    String key = problem.units().get(unit).key();
+    String id = space[unit];
+    int cluster = id == null ? -1 : seen.view().clusterOf(id);
+    decodeTouched();
+    if (cluster >= 0) {
+      Slot slot = slots[cluster];
+      for (PlacedItem item : slot.decoded[slot.now].placed()) {
+        if (item.key().equals(key)) {
+          return (item.box().minXMm() + item.box().maxXMm()) / 2.0;
+        }
+      }
+    }
+    return Double.MAX_VALUE;
+  }
+
   RigView view() {
     return seen.view();
   }
@@ -160,12 +181,8 @@ final class Packing {
   ScoreLevels levels() {
     List<PlacedItem> placed = placed();
     boolean[] there = new boolean[space.length];
-    Map<String, Integer> index = problem.indexByKey();
     for (PlacedItem item : placed) {
-      Integer unit = index.get(item.key());
-      if (unit != null) {
-        there[unit] = true;
-      }
+      there[problem.indexOf(item.key())] = true;
     }
     java.util.Set<String> fitted = seen.view().rig().modules().keySet();
     long mustLeft = ScoreLevels.mustModulesLeft(problem.scenario().modules(), fitted);

@@ -12,6 +12,7 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Space;
 import kitstow.planner.packing.Clusters;
 import kitstow.planner.packing.Decoder;
+import kitstow.planner.packing.Wanted;
 import kitstow.planner.rules.Breach;
 import kitstow.planner.rules.PlanRule;
 import kitstow.planner.rules.RuleBook;
@@ -24,6 +25,7 @@ final class RigView {
   private final List<List<Space>> clusters;
   private final Map<String, Integer> clusterOf = new HashMap<>();
   private final Decoder decoder;
+  private final Map<String, Boolean> possible = new HashMap<>();
   private final int conflicts;
 
   RigView(Scenario scenario, Map<String, String> moduleBays, int reachMm) {
@@ -74,6 +76,12 @@ final class RigView {
   /** Index of a space's cluster, or -1 where the space is not there under these bays. */
   int clusterOf(String spaceId) {
     return clusterOf.getOrDefault(spaceId, -1);
+  }
+
+  /** Whether a unit can stand in a space at all, in any pose. */
+  boolean mayHold(Wanted wanted, Space space) {
+    return possible.computeIfAbsent(
+        wanted.item().id() + " " + space.id(), key -> decoder.mayHold(wanted, space));
   }
 
   Decoder decoder() {
