@@ -1,0 +1,50 @@
+package kitstow.planner.json;
+
+import java.util.List;
+import kitstow.planner.model.BaySpec;
+import kitstow.planner.model.SpaceSpec;
+
+/** Holds the doors that bays and spaces name against the doors of the canopy. */
+final class DoorNames {
+  private static final List<String> REGIONS = List.of("bays", "spaces");
+
+  private final Names doorIds;
+
+  DoorNames(Names doorIds) {
+    this.doorIds = doorIds;
+  }
+
+  /** Checks the bays and spaces that are listed under a host in this text. */
+  void check(Fields host) {
+    for (String key : REGIONS) {
+      for (Fields region : host.objectsAgain(key)) {
+        for (Node door : region.entriesAgain("doors")) {
+          if (door instanceof Node.TextNode name) {
+            doorIds.check(name.text(), name.place());
+          }
+        }
+      }
+    }
+  }
+
+  /** Checks the bays and spaces of the entry that a host names. */
+  void check(List<BaySpec> bays, List<SpaceSpec> spaces, Fields host) {
+    for (BaySpec bay : bays) {
+      check(bay.id(), bay.doorIds(), host);
+    }
+    for (SpaceSpec space : spaces) {
+      check(space.id(), space.doorIds(), host);
+    }
+  }
+
+  private void check(String region, List<String> doors, Fields host) {
+    for (String door : doors) {
+      if (!doorIds.has(door)) {
+        doorIds.noteUnknown(
+            door,
+            host.place("entry"),
+            "brings " + Shown.quoted(region) + " behind the door " + Shown.quoted(door));
+      }
+    }
+  }
+}

@@ -1,0 +1,49 @@
+package kitstow.planner.json;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Finds the name that was probably meant. */
+final class Similar {
+  private Similar() {}
+
+  /** The known name nearest to a given one, if one is near enough. */
+  static Optional<String> to(String given, Collection<String> known) {
+    String lower = given.toLowerCase(Locale.ROOT);
+    Optional<String> best = Optional.empty();
+    int least = Math.max(1, given.length() / 3) + 1;
+    for (String name : known) {
+      int distance = distance(lower, name.toLowerCase(Locale.ROOT));
+      if (distance < least) {
+        least = distance;
+        best = Optional.of(name);
+      }
+    }
+    return best;
+  }
+
+  /** How many letters must be put in, taken out or changed; a left-out ending counts as one. */
+  private static int distance(String given, String name) {
+    if (given.length() > 2 && name.startsWith(given)) {
+      return Math.min(1, name.length() - given.length());
+    }
+    if (given.length() > 2 * name.length() + 2) {
+      return given.length();
+    }
+    int[] previous = new int[name.length() + 1];
+    for (int j = 0; j <= name.length(); j++) {
+      previous[j] = j;
+    }
+    for (int i = 1; i <= given.length(); i++) {
+      int[] current = new int[name.length() + 1];
+      current[0] = i;
+      for (int j = 1; j <= name.length(); j++) {
+        int change = given.charAt(i - 1) == name.charAt(j - 1) ? 0 : 1;
+        current[j] = Math.min(Math.min(current[j - 1], previous[j]) + 1, previous[j - 1] + change);
+      }
+      previous = current;
+    }
+    return previous[name.length()];
+  }
+}

@@ -1,0 +1,30 @@
+package kitstow.planner.testkit;
+
+import kitstow.planner.model.KnownMass;
+import kitstow.planner.model.MassSource;
+import kitstow.planner.model.Ratings;
+
+/** Masses and ratings from plain numbers. */
+public final class Masses {
+  private Masses() {}
+
+  /** Kilograms in grams. */
+  public static long kg(long kg) {
+    return 1000L * kg;
+  }
+
+  /** A mass that was weighed and is known exactly. */
+  public static KnownMass weighed(long massG) {
+    return new KnownMass(massG, MassSource.WEIGHED, 0L);
+  }
+
+  /** Ratings given one by one: parked, on the road, off the road. */
+  public static Ratings ratings(long staticG, long roadG, long offRoadG) {
+    return new Ratings(staticG, roadG, offRoadG, /* derived= */ false);
+  }
+
+  /** The same rating whatever happens. */
+  public static Ratings always(long massG) {
+    return ratings(massG, massG, massG);
+  }
+}

@@ -1,0 +1,27 @@
+package kitstow.planner.testkit;
+
+import kitstow.planner.model.Settings;
+
+/** The default settings with one of them changed. */
+public final class OtherSettings {
+  private OtherSettings() {}
+
+  /** Another least supported share of a base. */
+  public static Settings withSupportPermille(int supportPermille) {
+    Settings d = Settings.DEFAULTS;
+    return new Settings(
+        d.massLimits(),
+        d.kerbSide(),
+        supportPermille,
+        d.apertureClearanceMm(),
+        d.roadDeratePermille(),
+        d.offRoadDeratePermille(),
+        d.offRoadRoofPermille(),
+        d.leftRightLimitG(),
+        d.frontShareSoloPermille(),
+        d.frontShareTowingPermille(),
+        d.frontDropPermille(),
+        d.seatAllowanceG(),
+        d.liquidTolerancePermille());
+  }
+}
