@@ -17,6 +17,7 @@ public final class LoadLine {
   private final long denominator;
   private final long constantG;
   private final long constantToleranceG;
+  private final long slack;
   private final List<Term> terms;
 
   /** Weight of one body: its mass counts {@code numerator / denominator} times. */
@@ -29,6 +30,7 @@ public final class LoadLine {
     this.denominator = builder.denominator;
     this.constantG = builder.constantG;
     this.constantToleranceG = builder.constantToleranceG;
+    this.slack = builder.slack;
     this.terms = List.copyOf(builder.terms);
   }
 
@@ -87,7 +89,7 @@ public final class LoadLine {
 
   /** Whether the load is above the limit, compared in whole numbers. */
   public boolean over(LoadState state) {
-    return scaledLoad(state) > limitG * denominator;
+    return scaledLoad(state) > limitG * denominator + slack;
   }
 
   /** Collects the terms of a line. */
@@ -99,6 +101,7 @@ public final class LoadLine {
     private final List<Term> terms = new ArrayList<>();
     private long constantG;
     private long constantToleranceG;
+    private long slack;
 
     private Builder(RuleId rule, String subjectId, long limitG, long denominator) {
       this.rule = rule;
@@ -119,6 +122,12 @@ public final class LoadLine {
     public Builder constant(long massG, long toleranceG) {
       constantG += massG;
       constantToleranceG += toleranceG;
+      return this;
+    }
+
+    /** Forgives half a gram where shares had to be rounded. */
+    public Builder forgiveHalfGram() {
+      slack = denominator / 2L;
       return this;
     }
 

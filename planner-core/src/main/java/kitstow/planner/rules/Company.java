@@ -1,0 +1,97 @@
+package kitstow.planner.rules;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kitstow.planner.model.Mark;
+import kitstow.planner.model.PlacedItem;
+
+/**
+ * The separation matrix: which marks may not ride together. Pairs with fuel or gas are judged by
+ * shared air, all others by space. Common practice; the gas and petrol rows follow state guidance
+ * [S97, S98, S100], ignition near petrol vapour [S100].
+ */
+final class Company {
+  /** Two marks that do not go together. */
+  record Pair(Mark one, Mark other) {
+    boolean byAir() {
+      return one == Mark.FUEL || one == Mark.GAS || other == Mark.FUEL || other == Mark.GAS;
+    }
+
+    String text() {
+      return word(one) + " with " + word(other) + (byAir() ? " in the same air" : " in one space");
+    }
+
+    String apart() {
+      return byAir() ? "that shares no air with the other" : "of its own";
+    }
+
+    private static String word(Mark mark) {
+      return mark.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+  }
+
+  private static final List<Pair> HARD =
+      List.of(
+          new Pair(Mark.FOOD, Mark.FUEL),
+          new Pair(Mark.FOOD, Mark.OIL),
+          new Pair(Mark.FOOD, Mark.WET),
+          new Pair(Mark.FUEL, Mark.GAS),
+          new Pair(Mark.FUEL, Mark.ELECTRIC),
+          new Pair(Mark.FUEL, Mark.FRAGILE),
+          new Pair(Mark.GAS, Mark.ELECTRIC),
+          new Pair(Mark.GAS, Mark.FRAGILE),
+          new Pair(Mark.ELECTRIC, Mark.WET),
+          new Pair(Mark.HEAVY_TOOL, Mark.FOOD),
+          new Pair(Mark.HEAVY_TOOL, Mark.GAS),
+          new Pair(Mark.HEAVY_TOOL, Mark.ELECTRIC),
+          new Pair(Mark.HEAVY_TOOL, Mark.FRAGILE),
+          new Pair(Mark.BEDDING, Mark.FUEL),
+          new Pair(Mark.BEDDING, Mark.OIL),
+          new Pair(Mark.BEDDING, Mark.WET));
+
+  private static final List<Pair> SOFT =
+      List.of(
+          new Pair(Mark.FOOD, Mark.GAS),
+          new Pair(Mark.FOOD, Mark.ELECTRIC),
+          new Pair(Mark.FUEL, Mark.OIL),
+          new Pair(Mark.FUEL, Mark.WET),
+          new Pair(Mark.GAS, Mark.OIL),
+          new Pair(Mark.GAS, Mark.WET),
+          new Pair(Mark.ELECTRIC, Mark.OIL),
+          new Pair(Mark.ELECTRIC, Mark.FRAGILE),
+          new Pair(Mark.HEAVY_TOOL, Mark.FUEL),
+          new Pair(Mark.HEAVY_TOOL, Mark.OIL),
+          new Pair(Mark.BEDDING, Mark.GAS));
+
+  private Company() {}
+
+  /** The first pair of marks for which two items may never be where they are. */
+  static Optional<Pair> hardPair(PlacedItem a, PlacedItem b) {
+    return firstIn(HARD, a, b);
+  }
+
+  /** The first pair of marks for which two items had better not be where they are. */
+  static Optional<Pair> softPair(PlacedItem a, PlacedItem b) {
+    return firstIn(SOFT, a, b);
+  }
+
+  private static Optional<Pair> firstIn(List<Pair> pairs, PlacedItem a, PlacedItem b) {
+    boolean sameAir = a.space().airId().equals(b.space().airId());
+    boolean sameSpace = a.space().id().equals(b.space().id());
+    if (!sameAir && !sameSpace) {
+      return Optional.empty();
+    }
+    for (Pair pair : pairs) {
+      boolean together = pair.byAir() ? sameAir : sameSpace;
+      if (together && (marked(pair, a, b) || marked(pair, b, a))) {
+        return Optional.of(pair);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean marked(Pair pair, PlacedItem a, PlacedItem b) {
+    return a.item().marks().contains(pair.one()) && b.item().marks().contains(pair.other());
+  }
+}

@@ -1,0 +1,39 @@
+package kitstow.planner.rules;
+
+import java.util.List;
+import java.util.Optional;
+import kitstow.planner.model.LoadState;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.RuleId;
+import kitstow.planner.model.Trailer;
+import kitstow.planner.model.UteLimits;
+import kitstow.planner.statics.LoadLine;
+
+/**
+ * Ute and trailer within GCM: ute total with ball, plus trailer total, less the ball counted twice.
+ */
+final class GcmLimit implements LimitRule {
+  @Override
+  public RuleCard card() {
+    return RuleCard.rating(RuleId.GCM_LIMIT, "ute and trailer within the gross combination mass");
+  }
+
+  @Override
+  public List<LoadLine> lines(Loading loading, LoadState state) {
+
+    Optional<Trailer> trailer = Trailers.on(loading, state);
+    UteLimits limits = loading.scenario().ute().limits();
+    if (!trailer.isPresent() || !limits.gcmG().isPresent()) {
+      return List.of();
+    }
+    Trailer towed = trailer.get();
+    LoadLine.Builder line =
+        LoadLine.of(RuleId.GCM_LIMIT, towed.id(), limits.gcmG().getAsLong(), /* denominator= */ 1L);
+    for (int i = 0; i < state.size(); i++) {
+      line.add(i, 1L);
+    }
+    return List.of(
+        line.constant(towed.total().massG() - towed.ball().massG(), towed.total().toleranceG())
+            .build());
+  }
+}

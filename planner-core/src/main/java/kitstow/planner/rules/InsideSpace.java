@@ -1,0 +1,52 @@
+package kitstow.planner.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.Boxes;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.RoofBars;
+import kitstow.planner.model.RuleId;
+
+/** An item lies inside its space; on bars it may project as far as the space allows. */
+final class InsideSpace implements PlanRule {
+  @Override
+  public RuleCard card() {
+    return RuleCard.geometry(RuleId.INSIDE_SPACE, "an item lies inside its space", "");
+  }
+
+  @Override
+  public List<Breach> breaches(Situation situation) {
+    Loading loading = situation.loading();
+    List<Breach> breaches = new ArrayList<>();
+    for (PlacedItem item : loading.placed().values()) {
+      BoxMm room = item.space().box();
+      if (item.space().bars().isPresent()) {
+        RoofBars bars = item.space().bars().get();
+        room =
+            new BoxMm(
+                room.minXMm() - bars.projectionFrontMm(),
+                room.minYMm() - bars.projectionSideMm(),
+                room.minZMm(),
+                room.maxXMm() + bars.projectionRearMm(),
+                room.maxYMm() + bars.projectionSideMm(),
+                room.maxZMm());
+      }
+      int out = Boxes.protrusionMm(item.box(), room);
+      if (out > 0) {
+        breaches.add(
+            new Breach(
+                RuleId.INSIDE_SPACE,
+                List.of(item.key(), item.space().id()),
+                "",
+                out,
+                0.0,
+                "mm",
+                item.item().title() + " reaches out of " + item.space().title(),
+                "move it " + out + " mm inward, turn it, or choose a larger space"));
+      }
+    }
+    return breaches;
+  }
+}

@@ -1,0 +1,43 @@
+package kitstow.planner.rules;
+
+import kitstow.planner.model.RuleId;
+
+/**
+ * What a rule says of itself.
+ *
+ * @param id its name
+ * @param title one line for people
+ * @param source where it comes from
+ * @param status how well that source is known
+ * @param setting the setting and default that shape it, or "" if none does
+ * @param overridable whether a scenario may override it with a written reason
+ */
+public record RuleCard(
+    RuleId id,
+    String title,
+    String source,
+    SourceStatus status,
+    String setting,
+    boolean overridable) {
+  /** A limit read off a plate, handbook or label. */
+  static RuleCard rating(RuleId id, String title) {
+    return new RuleCard(
+        id, title, "plate, handbook or maker's rating", SourceStatus.BY_DEFINITION, "", false);
+  }
+
+  /** A rule that follows from geometry. */
+  static RuleCard geometry(RuleId id, String title, String setting) {
+    return new RuleCard(id, title, "geometry", SourceStatus.BY_DEFINITION, setting, false);
+  }
+
+  /** A rule of common practice. */
+  static RuleCard practice(RuleId id, String title, String setting, boolean overridable) {
+    return new RuleCard(
+        id,
+        title,
+        "common practice, no source",
+        SourceStatus.COMMON_PRACTICE,
+        setting,
+        overridable);
+  }
+}

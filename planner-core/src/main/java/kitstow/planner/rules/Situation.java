@@ -1,0 +1,87 @@
+package kitstow.planner.rules;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import kitstow.planner.model.LoadState;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.RoofBars;
+import kitstow.planner.model.Settings;
+import kitstow.planner.model.Space;
+import kitstow.planner.packing.Contacts;
+import kitstow.planner.trip.Timeline;
+
+/** A loading with its trip, and what several rules look up in it. */
+public final class Situation {
+  private final Loading loading;
+  private final Timeline timeline;
+  private final Map<String, List<Contacts>> contactsBySpace = new LinkedHashMap<>();
+
+  private Situation(Loading loading, Timeline timeline) {
+    this.loading = loading;
+    this.timeline = timeline;
+    for (Space space : loading.rig().spaces().values()) {
+      if (standsOnFloor(space)) {
+        List<PlacedItem> items = loading.in(space.id());
+        List<Contacts> contacts = new ArrayList<>();
+        for (PlacedItem item : items) {
+          contacts.add(Contacts.of(item, space, items));
+        }
+        contactsBySpace.put(space.id(), contacts);
+      }
+    }
+  }
+
+  /** A loading with its own trip. */
+  public static Situation of(Loading loading) {
+    return new Situation(loading, Timeline.of(loading));
+  }
+
+  /** Whether things stand in a space as on a floor; false on bare bars. */
+  static boolean standsOnFloor(Space space) {
+    return space.bars().map(RoofBars::platformFloor).orElse(true);
+  }
+
+  /** Loading. */
+  public Loading loading() {
+    return loading;
+  }
+
+  /** Trip. */
+  public Timeline timeline() {
+    return timeline;
+  }
+
+  /** Settings. */
+  public Settings settings() {
+    return loading.scenario().settings();
+  }
+
+  /** States that limits are held against. */
+  public List<LoadState> judgedStates() {
+    List<LoadState> judged = new ArrayList<>();
+    for (LoadState state : timeline.states()) {
+      if (!state.noteOnly()) {
+        judged.add(state);
+      }
+    }
+    return judged;
+  }
+
+  /** What every item stands on, by space; spaces with bare bars are left out. */
+  public Map<String, List<Contacts>> contactsBySpace() {
+    return contactsBySpace;
+  }
+
+  /** Contacts of one item; absent on bare bars. */
+  public java.util.Optional<Contacts> contactsOf(PlacedItem item) {
+    for (Contacts contacts : contactsBySpace.getOrDefault(item.space().id(), List.of())) {
+      if (contacts.item().is(item)) {
+        return java.util.Optional.of(contacts);
+      }
+    }
+    return java.util.Optional.empty();
+  }
+}

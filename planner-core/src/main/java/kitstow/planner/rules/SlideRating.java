@@ -1,0 +1,51 @@
+package kitstow.planner.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kitstow.planner.model.Body;
+import kitstow.planner.model.FittedModule;
+import kitstow.planner.model.LoadState;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.RuleId;
+import kitstow.planner.model.Slide;
+import kitstow.planner.statics.LoadLine;
+
+/** All that rides on a slide, its own moving part included unless its maker rates contents only. */
+final class SlideRating implements LimitRule {
+  @Override
+  public RuleCard card() {
+    return new RuleCard(
+        RuleId.SLIDE_RATING,
+        "load on a slide within its rating, its own moving part included",
+        "maker's rating; road 0.75 and off-road 0.6 of static where the maker gives none (common"
+            + " practice, no source)",
+        SourceStatus.COMMON_PRACTICE,
+        "roadDerateRatio 0.75, offRoadDerateRatio 0.6",
+        false);
+  }
+
+  @Override
+  public List<LoadLine> lines(Loading loading, LoadState state) {
+
+    List<LoadLine> lines = new ArrayList<>();
+    for (FittedModule fitted : loading.rig().modules().values()) {
+      Optional<Slide> slide = fitted.module().slide();
+      if (!slide.isPresent()) {
+        continue;
+      }
+      String id = fitted.module().id();
+      long limit = slide.get().ratings().inG(state.kind(), state.surface());
+      LoadLine.Builder line = LoadLine.of(RuleId.SLIDE_RATING, id, limit, /* denominator= */ 1L);
+      for (int i = 0; i < state.size(); i++) {
+        Body body = loading.bodies().get(i);
+        boolean ownPart = body.key().equals(id + Loading.MOVING);
+        if (body.movesWith().contains(id) && !(ownPart && slide.get().contentsOnly())) {
+          line.add(i, 1L);
+        }
+      }
+      lines.add(line.build());
+    }
+    return lines;
+  }
+}

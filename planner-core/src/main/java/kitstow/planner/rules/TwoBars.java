@@ -1,0 +1,46 @@
+package kitstow.planner.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.RoofBars;
+import kitstow.planner.model.RuleId;
+import kitstow.planner.packing.BarCarriage;
+
+/** An item on bare bars lies on two of them with its centre between them. */
+final class TwoBars implements PlanRule {
+  @Override
+  public RuleCard card() {
+    return RuleCard.practice(
+        RuleId.TWO_BARS,
+        "an item on bars lies on two of them with its centre between",
+        "",
+        /* overridable= */ false);
+  }
+
+  @Override
+  public List<Breach> breaches(Situation situation) {
+    Loading loading = situation.loading();
+    List<Breach> breaches = new ArrayList<>();
+    for (PlacedItem item : loading.placed().values()) {
+      if (Situation.standsOnFloor(item.space()) || !item.space().bars().isPresent()) {
+        continue;
+      }
+      RoofBars bars = item.space().bars().get();
+      if (!BarCarriage.carried(item.box(), item.space(), bars)) {
+        breaches.add(
+            new Breach(
+                RuleId.TWO_BARS,
+                List.of(item.key()),
+                "",
+                BarCarriage.beneath(item.box(), item.space(), bars).size(),
+                2.0,
+                "bars",
+                item.item().title() + " does not lie on two bars with its centre between them",
+                "lay it across two bars"));
+      }
+    }
+    return breaches;
+  }
+}
