@@ -105,7 +105,8 @@ public final class PlanSearch {
           stepNm = problem.stepNm();
         }
         problem.stepNm(stepNm);
-        Solver<PlanningLoad> solver = solver(request, seed);
+        Solver<PlanningLoad> solver =
+            SolverFactory.<PlanningLoad>create(config(request, seed)).buildSolver();
         solver.addEventListener(
             event -> progress.better(best(event.getNewBestSolution(), seed, request)));
         solvers.add(solver);
@@ -164,7 +165,7 @@ public final class PlanSearch {
   }
 
   /** Best of a few constructions; fixes the step in which moments are compared. */
-  private static PlanningLoad construct(PackingProblem problem, long seed) {
+  static PlanningLoad construct(PackingProblem problem, long seed) {
     Random random = new Random(seed);
     Construction construction = new Construction(problem);
     Packing best = null;
@@ -234,7 +235,7 @@ public final class PlanSearch {
 
   /** The raw type is in OptaPlanner's own signature of a union of moves. */
   @SuppressWarnings("rawtypes")
-  private static Solver<PlanningLoad> solver(Request request, long seed) {
+  static SolverConfig config(Request request, long seed) {
     List<MoveSelectorConfig> moves = new ArrayList<>();
     for (String variable : List.of("space", "pose", "rank")) {
       moves.add(
@@ -275,6 +276,6 @@ public final class PlanSearch {
                 new ScoreDirectorFactoryConfig()
                     .withIncrementalScoreCalculatorClass(PackingScore.class))
             .withPhases(search);
-    return SolverFactory.<PlanningLoad>create(config).buildSolver();
+    return config;
   }
 }
