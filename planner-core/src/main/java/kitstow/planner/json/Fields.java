@@ -1,7 +1,6 @@
 package kitstow.planner.json;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,7 +11,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import kitstow.planner.problem.Code;
 import kitstow.planner.problem.JsonPath;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The fields of one object. Every accessor notes what is wrong with its field and returns a value
@@ -77,6 +75,16 @@ final class Fields {
     return true;
   }
 
+  /** Whether the ids of all objects in these lists are known, so that references can be judged. */
+  boolean idsKnown(String... keys) {
+    boolean known = !silent;
+    for (String key : keys) {
+      Node member = node.members().get(key);
+      known &= member == null ? !lacking.contains(key) : Lists.idsKnown(member, faults);
+    }
+    return known;
+  }
+
   /** Notes a fault of one field. */
   void error(Code code, String key, String message, String hint) {
     if (!silent) {
@@ -128,6 +136,11 @@ final class Fields {
       }
     }
     return objects;
+  }
+
+  /** A text whose faults have been noted; empty if it is not there. */
+  String textAgain(String key) {
+    return node.members().get(key) instanceof Node.TextNode text ? text.text() : "";
   }
 
   /** An object whose faults have been noted; without fields if it is not there. */
@@ -238,43 +251,17 @@ final class Fields {
 
   /** A list of different words that may be there. */
   <E extends Enum<E>> Set<E> words(String key, Words<E> words, Class<E> type) {
-    return words(entriesIfGiven(key), words, type);
-  }
-
-  /** Entries of a list as different words. */
-  <E extends Enum<E>> Set<E> words(List<Node> entries, Words<E> words, Class<E> type) {
-    Set<E> found = EnumSet.noneOf(type);
-    for (Node entry : entries) {
-      Optional<E> word = Values.word(entry, words, faults);
-      if (word.isPresent() && !found.add(word.get())) {
-        faults.error(
-            Code.LISTED_TWICE,
-            entry.place(),
-            "is a second " + Shown.quoted(Words.of(word.get())),
-            "list it once");
-      }
-    }
-    return found;
+    return Lists.words(entriesIfGiven(key), words, type, faults);
   }
 
   /** A list of different names that may be there. */
   List<String> namesIfGiven(String key) {
-    return names(entriesIfGiven(key));
+    return Lists.names(entriesIfGiven(key), faults);
   }
 
   /** A list of different names that must be there. */
   List<String> names(String key, int least, String hint) {
-    return names(entries(key, least, hint));
-  }
-
-  private List<String> names(List<Node> entries) {
-    Set<String> found = new LinkedHashSet<>();
-    for (Node entry : entries) {
-      if (!found.add(Values.text(entry, faults)) && !faults.anyIn(entry.place())) {
-        faults.error(Code.LISTED_TWICE, entry.place(), "is listed a second time", "list it once");
-      }
-    }
-    return List.copyOf(found);
+    return Lists.names(entries(key, least, hint), faults);
   }
 
   /** A list that may be there. */
@@ -289,20 +276,12 @@ final class Fields {
 
   /** A list of objects that may be there; entries of another type are noted and left out. */
   List<Fields> objectsIfGiven(String key) {
-    return objects(entriesIfGiven(key));
+    return Lists.objects(entriesIfGiven(key), faults);
   }
 
   /** A list of objects that must be there. */
   List<Fields> objects(String key, int least, String hint) {
-    return objects(entries(key, least, hint));
-  }
-
-  private List<Fields> objects(List<Node> entries) {
-    List<Fields> objects = new ArrayList<>();
-    for (Node entry : entries) {
-      Values.object(entry, faults).ifPresent(objects::add);
-    }
-    return objects;
+    return Lists.objects(entries(key, least, hint), faults);
   }
 
   /** An object that must be there; its fields are silent if it is not. */
@@ -329,27 +308,16 @@ final class Fields {
 
   /** Notes keys nobody asked for. */
   void done() {
-    done(null);
+    UnknownKeys.note(node, asked, "", faults);
   }
 
   /** The same where a catalogue entry is named: its figures cannot be changed beside its name. */
   void doneBesideEntry(String ownEntriesKey) {
     JsonPath own = JsonPath.root().key("define").key(ownEntriesKey);
-    done("an entry's figures cannot be changed here; describe an own entry under " + own);
-  }
-
-  private void done(@Nullable String besideEntry) {
-    for (Map.Entry<String, Node> member : node.members().entrySet()) {
-      if (asked.contains(member.getKey())) {
-        continue;
-      }
-      Optional<String> similar = Similar.to(member.getKey(), asked);
-      String known = "the keys known here are " + Shown.list(asked);
-      String hint =
-          similar
-              .map(key -> "did you mean " + key + "?")
-              .orElse(besideEntry == null ? known : besideEntry + "; " + known);
-      faults.error(Code.UNKNOWN_KEY, member.getValue().place(), "is an unknown key", hint);
-    }
+    UnknownKeys.note(
+        node,
+        asked,
+        "an entry's figures cannot be changed here; describe an own entry under " + own + "; ",
+        faults);
   }
 }
