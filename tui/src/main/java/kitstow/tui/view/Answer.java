@@ -2,13 +2,17 @@ package kitstow.tui.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.statics.Margin;
+import kitstow.planner.trip.Shortfall;
 
-/** The answer in one sentence, and a second one where something else than a mass is wrong. */
+/** The answer on masses in one sentence, and others where something else is wrong. */
 final class Answer {
   private Answer() {}
 
@@ -28,6 +32,15 @@ final class Answer {
                   + others
                   + (others == 1 ? " more breach" : " more breaches")
                   + " of rules; see the findings."));
+    }
+    Set<String> out = new TreeSet<>();
+    for (Shortfall one : report.situation().timeline().shortfalls()) {
+      out.add(one.kind().name().toLowerCase(Locale.ROOT));
+    }
+    if (!out.isEmpty()) {
+      lines.addAll(
+          page.paragraph(
+              "", "RUNS OUT on the way: " + String.join(", ", out) + "; see the states."));
     }
     return lines;
   }

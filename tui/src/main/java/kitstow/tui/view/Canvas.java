@@ -92,14 +92,21 @@ final class Canvas {
     }
   }
 
-  /** Whether a run of cells is in the canvas and holds no sign. */
+  /** Whether a key may stand in a run of cells: no sign is in it and no other key beside it. */
   boolean free(int column, int row, int length) {
+    if (keyAt(column - 1, row) || keyAt(column + length, row)) {
+      return false;
+    }
     for (int i = 0; i < length; i++) {
       if (!holds(column + i, row) || signs[row][column + i] > ' ') {
         return false;
       }
     }
     return true;
+  }
+
+  private boolean keyAt(int column, int row) {
+    return holds(column, row) && Character.isLetterOrDigit(signs[row][column]);
   }
 
   /** Whether no line runs through a run of cells. */

@@ -41,7 +41,7 @@ final class WholeView {
       }
     }
     drawing.mark(centre.xMm(), centre.zMm(), AxleMarks.centre(page));
-    int groundRow = drawing.scale().rows() - 1;
+    int groundRow = drawing.scale().row(0);
     drawing.canvas().rectangle(0, groundRow, drawing.scale().columns() - 1, groundRow);
     drawing.mark(0, 0, 'O');
     drawing.mark(ute.wheelbaseMm(), 0, 'O');
