@@ -154,8 +154,7 @@ class DocumentsTest {
         .contains("mvn -q verify")
         .anyMatch(
             line ->
-                line.startsWith(
-                    "mvn -q -DskipTests package && java -jar tui/target/kitstow.jar check"));
+                line.startsWith("mvn -q -DskipTests package && java -jar tui/target/kitstow.jar"));
     assertThat(text(".ci/run").lines()).anyMatch(line -> line.startsWith("mvn -q verify"));
   }
 
