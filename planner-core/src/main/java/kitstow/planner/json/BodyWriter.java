@@ -8,50 +8,39 @@ import kitstow.planner.rules.Situation;
 final class BodyWriter {
   private BodyWriter() {}
 
-  static void bodies(Situation situation, JsonOut out) {
+  static void bodies(Situation situation, Output out) {
     RestsOn restsOn = new RestsOn(situation);
-    out.list(
-        "bodies",
-        () -> {
-          for (Body body : situation.loading().bodies()) {
-            out.entry(() -> body(body, restsOn, out));
-          }
-        });
+    out.listAlways("bodies", situation.loading().bodies(), body -> body(body, restsOn, out));
   }
 
-  private static void body(Body body, RestsOn restsOn, JsonOut out) {
+  private static void body(Body body, RestsOn restsOn, Output out) {
     out.text("id", body.unit() > 0 ? body.id() : body.key());
-    out.unit(body.unit());
+    unit(body.unit(), out);
     out.word("kind", body.kind());
     out.textOrNull("spaceId", body.spaceId());
-    out.list(
+    out.listAlways(
         "on",
-        () -> {
-          for (RestsOn.Share share : restsOn.of(body)) {
-            out.entry(
-                () -> {
-                  out.text("bodyKey", share.key());
-                  out.near("share", share.ratio(), 6);
-                });
-          }
+        restsOn.of(body),
+        share -> {
+          out.text("bodyKey", share.key());
+          out.near("share", share.ratio(), 6);
         });
     corners(body.box(), out);
     out.flag("inOverhang", body.inOverhang());
   }
 
-  /** The two corners of a box. */
-  static void corners(BoxMm box, JsonOut out) {
-    point("minMm", box.minXMm(), box.minYMm(), box.minZMm(), out);
-    point("maxMm", box.maxXMm(), box.maxYMm(), box.maxZMm(), out);
+  /** The unit of an item of which there are several; null for 0. */
+  static void unit(int value, Output out) {
+    if (value > 0) {
+      out.whole("unit", value);
+    } else {
+      out.nothing("unit");
+    }
   }
 
-  private static void point(String key, int x, int y, int z, JsonOut out) {
-    out.object(
-        key,
-        () -> {
-          out.whole("x", x);
-          out.whole("y", y);
-          out.whole("z", z);
-        });
+  /** The two corners of a box. */
+  static void corners(BoxMm box, Output out) {
+    out.point("minMm", box.minXMm(), box.minYMm(), box.minZMm());
+    out.point("maxMm", box.maxXMm(), box.maxYMm(), box.maxZMm());
   }
 }

@@ -1,6 +1,5 @@
 package kitstow.planner.json;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -122,32 +121,9 @@ final class Fields {
     asked.add(key);
   }
 
-  /** Entries of a list whose faults have been noted. */
-  List<Node> entriesAgain(String key) {
-    return node.members().get(key) instanceof Node.ListNode list ? list.entries() : List.of();
-  }
-
-  /** Objects of a list whose faults have been noted. */
-  List<Fields> objectsAgain(String key) {
-    List<Fields> objects = new ArrayList<>();
-    for (Node entry : entriesAgain(key)) {
-      if (entry instanceof Node.ObjectNode object) {
-        objects.add(of(object, faults));
-      }
-    }
-    return objects;
-  }
-
-  /** A text whose faults have been noted; empty if it is not there. */
-  String textAgain(String key) {
-    return node.members().get(key) instanceof Node.TextNode text ? text.text() : "";
-  }
-
-  /** An object whose faults have been noted; without fields if it is not there. */
-  Fields objectAgain(String key) {
-    return node.members().get(key) instanceof Node.ObjectNode object
-        ? of(object, faults)
-        : silent(place(key), faults);
+  /** Another look at the object after its faults have been noted. */
+  Reread again() {
+    return new Reread(node);
   }
 
   /** Any value that may be there. */
@@ -188,7 +164,7 @@ final class Fields {
     return required(key, hint).map(member -> Values.text(member, faults)).orElse("");
   }
 
-  /** A text for people that may be there. */
+  /** A text or a name that may be there. */
   Optional<String> textIfGiven(String key) {
     return optional(key).map(member -> Values.text(member, faults));
   }
@@ -208,11 +184,6 @@ final class Fields {
   /** The name of something, which must be there. */
   String name(String key, String hint) {
     return required(key, hint).map(member -> Values.text(member, faults)).orElseGet(this::nameless);
-  }
-
-  /** The name of something, which may be there. */
-  Optional<String> nameIfGiven(String key) {
-    return textIfGiven(key);
   }
 
   /** A name nothing else can have. */

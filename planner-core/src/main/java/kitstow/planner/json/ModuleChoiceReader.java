@@ -123,10 +123,7 @@ final class ModuleChoiceReader {
   }
 
   private void checkBays(Choice choice) {
-    for (Node entry : choice.fields().entriesAgain("bays")) {
-      if (!(entry instanceof Node.TextNode bay)) {
-        continue;
-      }
+    for (Node.TextNode bay : choice.fields().again().texts("bays")) {
       known.bays.check(bay.text(), bay.place());
       if (bay.text().startsWith(choice.id() + "/")) {
         faults.error(

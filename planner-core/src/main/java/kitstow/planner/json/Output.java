@@ -5,6 +5,8 @@ import com.google.gson.Strictness;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -21,6 +23,9 @@ import kitstow.planner.model.KnownMass;
  * line feeds, no decimals that are not needed, and nothing for what is absent.
  */
 final class Output {
+  /** Decimals to which the noise of binary fractions is taken off before a number is rounded. */
+  private static final int CLEAN_DECIMALS = 7;
+
   private final StringWriter text = new StringWriter();
   private final JsonWriter writer = new JsonWriter(text);
 
@@ -107,6 +112,41 @@ final class Output {
   /** Writes thousandths: grams in kilograms, millilitres in litres, per mille in ones. */
   void milli(String key, long units) {
     number(key, units, 3);
+  }
+
+  /** Writes that there is nothing. */
+  void nothing(String key) {
+    key(key);
+    step(writer::nullValue);
+  }
+
+  /** Writes a text, or that there is none. */
+  void textOrNull(String key, Optional<String> value) {
+    if (value.isPresent()) {
+      text(key, value.get());
+    } else {
+      nothing(key);
+    }
+  }
+
+  /** Writes a number to the nearest. */
+  void near(String key, double value, int decimals) {
+    rounded(key, value, decimals, RoundingMode.HALF_UP);
+  }
+
+  /** Writes a load or a tolerance: never told smaller than it is. */
+  void up(String key, double value, int decimals) {
+    rounded(key, value, decimals, RoundingMode.CEILING);
+  }
+
+  /** Writes a margin: never told larger than it is. */
+  void down(String key, double value, int decimals) {
+    rounded(key, value, decimals, RoundingMode.FLOOR);
+  }
+
+  private void rounded(String key, double value, int decimals, RoundingMode mode) {
+    BigDecimal clean = BigDecimal.valueOf(value).setScale(CLEAN_DECIMALS, RoundingMode.HALF_UP);
+    number(key, clean.setScale(decimals, mode).unscaledValue().longValue(), decimals);
   }
 
   /** Writes a list of objects; nothing for an empty one. */

@@ -1,5 +1,7 @@
 package kitstow.planner.json;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
@@ -21,9 +23,9 @@ public final class ReportWriter {
 
   private final CheckReport report;
   private final Loading loading;
-  private final JsonOut out;
+  private final Output out;
 
-  private ReportWriter(CheckReport report, JsonOut out) {
+  private ReportWriter(CheckReport report, Output out) {
     this.report = report;
     this.loading = report.situation().loading();
     this.out = out;
@@ -31,23 +33,19 @@ public final class ReportWriter {
 
   /** The report as a JSON text that ends in a line feed. */
   public static String write(CheckReport report) {
-    return JsonOut.document(out -> new ReportWriter(report, out).fields());
+    return Output.text(out -> new ReportWriter(report, out).fields());
   }
 
   private void fields() {
     out.whole("schemaVersion", SCHEMA_VERSION);
-    out.object("verdict", () -> verdict(report.verdict()));
-    out.object("frame", this::frame);
+    out.object("verdict", fields -> verdict(report.verdict()));
+    out.object("frame", fields -> frame());
     BodyWriter.bodies(report.situation(), out);
     StateWriter states = new StateWriter(loading, out);
-    out.list(
-        "states", () -> report.states().forEach(figures -> out.entry(() -> states.write(figures))));
-    out.list(
-        "placements",
-        () -> loading.placed().values().forEach(item -> out.entry(() -> placement(item))));
-    out.list("stayHome", this::stayHome);
-    out.list(
-        "findings", () -> report.findings().forEach(finding -> out.entry(() -> finding(finding))));
+    out.listAlways("states", report.states(), states::write);
+    out.listAlways("placements", loading.placed().values(), this::placement);
+    out.listAlways("stayHome", home(), this::home);
+    out.listAlways("findings", report.findings(), this::finding);
     out.nothing("bound");
     out.nothing("solve");
   }
@@ -84,28 +82,31 @@ public final class ReportWriter {
   private void placement(PlacedItem placed) {
     Item item = placed.item();
     out.text("itemId", item.id());
-    out.unit(unitOf(item, placed.unit()));
+    BodyWriter.unit(unitOf(item, placed.unit()), out);
     out.text("spaceId", placed.space().id());
-    out.kg("massKg", item.mass().massG());
+    out.milli("massKg", item.mass().massG());
     BodyWriter.corners(placed.box(), out);
   }
 
-  private void stayHome() {
+  private record Home(Item item, int unit) {}
+
+  private List<Home> home() {
+    List<Home> home = new ArrayList<>();
     for (Item item : loading.scenario().items()) {
       for (int unit = 1; unit <= item.quantity(); unit++) {
         if (loading.home().contains(item.keyOf(unit))) {
-          int one = unit;
-          out.entry(() -> home(item, one));
+          home.add(new Home(item, unit));
         }
       }
     }
+    return home;
   }
 
-  private void home(Item item, int unit) {
-    out.text("itemId", item.id());
-    out.unit(unitOf(item, unit));
+  private void home(Home home) {
+    out.text("itemId", home.item().id());
+    BodyWriter.unit(unitOf(home.item(), home.unit()), out);
     // A plan typed by hand does not say why; reasons come with plans that were searched for.
-    out.list("reasons", () -> {});
+    out.listAlways("reasons", List.of(), reason -> {});
   }
 
   private static int unitOf(Item item, int unit) {
@@ -116,7 +117,7 @@ public final class ReportWriter {
     out.text("rule", finding.rule().name());
     out.word("severity", finding.severity());
     out.text("stateId", finding.stateId());
-    out.texts("subjectIds", finding.subjectIds());
+    out.textsAlways("subjectIds", finding.subjectIds());
     out.near("value", finding.value(), 6);
     out.near("limit", finding.limit(), 6);
     out.text("unit", finding.unit());

@@ -9,14 +9,14 @@ public final class RulesWriter {
 
   /** The rules as a JSON text that ends in a line feed. */
   public static String write(List<RuleCard> cards) {
-    return JsonOut.document(
+    return Output.text(
         out -> {
           out.whole("schemaVersion", 1);
-          out.list("rules", () -> cards.forEach(card -> out.entry(() -> card(card, out))));
+          out.listAlways("rules", cards, card -> card(card, out));
         });
   }
 
-  private static void card(RuleCard card, JsonOut out) {
+  private static void card(RuleCard card, Output out) {
     out.text("rule", card.id().name());
     out.word("kind", card.id().kind());
     out.text("title", card.title());

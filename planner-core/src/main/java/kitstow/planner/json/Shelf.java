@@ -85,7 +85,7 @@ final class Shelf<T> {
 
   /** Whether the entry that is named is there, with the ids in all these lists of it. */
   boolean idsKnown(Fields choice, String... lists) {
-    String id = choice.textAgain("entry");
+    String id = choice.again().text("entry");
     Fields described = own.get(id);
     return entries.containsKey(id) && (described == null || described.idsKnown(lists));
   }

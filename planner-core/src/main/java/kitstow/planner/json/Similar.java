@@ -6,10 +6,16 @@ import java.util.Optional;
 
 /** Finds the name that was probably meant. */
 final class Similar {
+  /** No name of ours is longer; nothing is similar to such a text. */
+  private static final int LONGEST = 130;
+
   private Similar() {}
 
   /** The known name nearest to a given one, if one is near enough. */
   static Optional<String> to(String given, Collection<String> known) {
+    if (given.length() > LONGEST) {
+      return Optional.empty();
+    }
     String lower = given.toLowerCase(Locale.ROOT);
     Optional<String> best = Optional.empty();
     int least = Math.max(1, given.length() / 3) + 1;
@@ -28,7 +34,7 @@ final class Similar {
     if (given.length() > 2 && name.startsWith(given)) {
       return Math.min(1, name.length() - given.length());
     }
-    if (given.length() > 2 * name.length() + 2) {
+    if (name.length() > LONGEST || given.length() > 2 * name.length() + 2) {
       return given.length();
     }
     int[] beforeThat = new int[name.length() + 1];

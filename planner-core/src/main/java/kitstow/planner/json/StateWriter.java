@@ -12,9 +12,9 @@ import kitstow.planner.rules.StateCheck;
 /** Writes the figures of one state. */
 final class StateWriter {
   private final Loading loading;
-  private final JsonOut out;
+  private final Output out;
 
-  StateWriter(Loading loading, JsonOut out) {
+  StateWriter(Loading loading, Output out) {
     this.loading = loading;
     this.out = out;
   }
@@ -27,7 +27,7 @@ final class StateWriter {
     out.word("surface", state.surface());
     masses(state);
     shifts(state);
-    out.kg("totalKg", figures.axles().totalG());
+    out.milli("totalKg", figures.axles().totalG());
     if (figures.gcmKg().isPresent()) {
       out.up("gcmKg", figures.gcmKg().getAsDouble(), 3);
     } else {
@@ -38,22 +38,22 @@ final class StateWriter {
     out.near("overhangMomentNm", figures.moment().newtonMetres(), 2);
     out.object(
         "centreOfMassMm",
-        () -> {
-          out.near("x", figures.centre().xMm(), 1);
-          out.near("y", figures.centre().yMm(), 1);
-          out.near("z", figures.centre().zMm(), 1);
+        centre -> {
+          centre.near("x", figures.centre().xMm(), 1);
+          centre.near("y", figures.centre().yMm(), 1);
+          centre.near("z", figures.centre().zMm(), 1);
         });
-    out.list("limits", () -> figures.limits().forEach(one -> out.entry(() -> limit(one))));
-    out.list("checks", () -> figures.checks().forEach(one -> out.entry(() -> check(one))));
+    out.listAlways("limits", figures.limits(), this::limit);
+    out.listAlways("checks", figures.checks(), this::check);
   }
 
   private void masses(LoadState state) {
     List<Body> bodies = loading.bodies();
     out.object(
         "massKg",
-        () -> {
+        masses -> {
           for (int i = 0; i < state.size(); i++) {
-            out.kg(bodies.get(i).key(), state.massG(i));
+            masses.milli(bodies.get(i).key(), state.massG(i));
           }
         });
   }
@@ -62,17 +62,17 @@ final class StateWriter {
     List<Body> bodies = loading.bodies();
     out.object(
         "shiftMm",
-        () -> {
+        shifts -> {
           for (int i = 0; i < state.size(); i++) {
             ShiftMm shift = state.shift(i);
             if (shift.xMm() != 0 || shift.yMm() != 0 || shift.zMm() != 0.0) {
-              out.object(bodies.get(i).key(), () -> shift(shift));
+              shifts.object(bodies.get(i).key(), one -> shift(shift, one));
             }
           }
         });
   }
 
-  private void shift(ShiftMm shift) {
+  private static void shift(ShiftMm shift, Output out) {
     out.whole("x", shift.xMm());
     out.whole("y", shift.yMm());
     out.near("z", shift.zMm(), 3);

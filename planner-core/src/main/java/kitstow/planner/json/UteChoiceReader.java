@@ -117,7 +117,7 @@ final class UteChoiceReader {
         listed.claim(id, part.place("id"));
       }
       PartState state = part.word("state", Words.PART_STATE);
-      Optional<String> stowedAs = part.nameIfGiven("stowedAs");
+      Optional<String> stowedAs = part.textIfGiven("stowedAs");
       part.done();
       checkStowed(part, state);
       states.put(id, new State(part, state, stowedAs));
@@ -170,10 +170,8 @@ final class UteChoiceReader {
       fitted.add(Rig.CANOPY);
     }
     if (weighed.isPresent()) {
-      for (Node name : fields.objectAgain("weighed").entriesAgain("fitted")) {
-        if (name instanceof Node.TextNode text) {
-          fitted.check(text.text(), text.place());
-        }
+      for (Reread weighing : fields.again().object("weighed")) {
+        weighing.texts("fitted").forEach(name -> fitted.check(name.text(), name.place()));
       }
       return;
     }

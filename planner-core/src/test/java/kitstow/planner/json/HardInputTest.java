@@ -128,6 +128,14 @@ class HardInputTest {
     assertThat(scenario.trip().people().get(0).mass().massG()).isEqualTo(massG);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"0e2147483647", "0e-2147483647", "-0", "0.000000"})
+  void zeroIsZeroHoweverItIsWritten(String zero) {
+    String text = TestFiles.text("scenario.json").replace("\"days\": 1.5", "\"days\": " + zero);
+    Scenario scenario = TestFiles.value(ScenarioReader.read(text, TestFiles.catalogue()));
+    assertThat(scenario.trip().legs().get(0).days()).isEqualTo(0.0);
+  }
+
   @Test
   void idsOfTwoCatalogueFilesAreHeldAgainstEachOther() {
     String text = TestFiles.text("catalogue.json");
