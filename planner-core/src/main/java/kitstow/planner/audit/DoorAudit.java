@@ -93,7 +93,7 @@ final class DoorAudit {
    * Whether a section passes somewhere. A section that passes can be pushed forward and down until
    * it meets the edge of the opening or of a strut both ways, so only those corners need a look.
    */
-  private static boolean takes(FittedDoor door, int acrossMm, int highMm) {
+  static boolean takes(FittedDoor door, int acrossMm, int highMm) {
     List<Integer> starts = new ArrayList<>(List.of(door.fromMm()));
     List<Integer> lowers = new ArrayList<>(List.of(door.sillZMm()));
     for (Door.Strut strut : door.struts()) {

@@ -34,7 +34,7 @@ final class SupportAudit {
    * if, seen from the middle, some corner has all others on its left: a tangent. Corners on the
    * tangent itself must then lie on one side of the middle; a corner behind it would enclose it.
    */
-  private static boolean isMiddleOver(List<Contact> contacts, Block base) {
+  static boolean isMiddleOver(List<Contact> contacts, Block base) {
     List<long[]> rays = new ArrayList<>();
     for (Contact contact : contacts) {
       for (long x : new long[] {contact.x().fromMm(), contact.x().toMm()}) {
