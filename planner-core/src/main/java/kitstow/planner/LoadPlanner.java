@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
 import kitstow.planner.audit.Audit;
 import kitstow.planner.audit.AuditFinding;
 import kitstow.planner.model.LoadKind;
@@ -14,10 +15,11 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.rules.Situation;
+import kitstow.planner.solver.PlanSearch;
 
 /**
- * The door to the planner for screens, the command line and apps: judge a plan. Thread-safe; no
- * files, no clock, no reflection on its records.
+ * The door to the planner for screens, the command line and apps: find a plan, judge a plan.
+ * Thread-safe; no files, no reflection on its records; the clock is read only to keep a time limit.
  */
 public final class LoadPlanner {
   private LoadPlanner() {}
@@ -49,6 +51,37 @@ public final class LoadPlanner {
     }
     if (!byRules.equals(byAudit)) {
       throw new JudgesDifferException(byRules, byAudit);
+    }
+    return report;
+  }
+
+  /**
+   * Finds a plan and judges it like any other. What it returns has passed the audit.
+   *
+   * @param request scenario, seed and limits
+   * @param progress told of every better plan, from the searching threads
+   * @param cancelled asked a few times a second; when true the best plan so far is returned
+   * @throws JudgesDifferException if the two judges of the plan do not agree
+   * @throws UnsoundPlanException if the search has made a plan that breaks a rule of place, company
+   *     or emergency reach: a fault of ours
+   */
+  public static CheckReport plan(
+      PlanSearch.Request request, PlanSearch.Progress progress, BooleanSupplier cancelled) {
+    PlanSearch.Best best = PlanSearch.solve(request, progress, cancelled);
+    CheckReport report = check(request.scenario(), best.plan());
+    Set<String> unsound = new TreeSet<>();
+    for (Finding finding : report.brokenFindings()) {
+      boolean ofTheSearch =
+          switch (finding.rule().kind()) {
+            case GEOMETRY, COMPANY, REACH -> true;
+            case LIMIT, NEED, PREFERENCE -> false;
+          };
+      if (ofTheSearch) {
+        unsound.add(finding.key());
+      }
+    }
+    if (!unsound.isEmpty()) {
+      throw new UnsoundPlanException(unsound);
     }
     return report;
   }

@@ -3,6 +3,10 @@ package kitstow.tui;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.PrintWriter;
+import kitstow.tui.cli.CheckCommand;
+import kitstow.tui.cli.ExitCode;
+import kitstow.tui.cli.OwnFault;
+import kitstow.tui.cli.RulesCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,20 +17,20 @@ import picocli.CommandLine.Spec;
     name = "kitstow",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    description = "Plans where the kit goes in a vehicle.",
+    subcommands = {CheckCommand.class, RulesCommand.class},
+    description = "Plans where the kit goes in a ute with a tray and a canopy.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:done",
+      "0:done; a plan is within its limits",
+      "1:a plan breaks a rule or leaves home what must come along",
       "2:the command line or an input file is wrong",
       "70:a fault in kitstow itself"
     },
-    exitCodeOnInvalidInput = Main.EXIT_BAD_INPUT,
-    exitCodeOnExecutionException = Main.EXIT_OWN_FAULT)
+    footerHeading = "%nExamples:%n",
+    footer = {"  kitstow check desert.json desert-plan.json", "  kitstow rules"},
+    exitCodeOnInvalidInput = ExitCode.BAD_INPUT,
+    exitCodeOnExecutionException = ExitCode.OWN_FAULT)
 public final class Main implements Runnable {
-  static final int EXIT_OK = 0;
-  static final int EXIT_BAD_INPUT = 2;
-  static final int EXIT_OWN_FAULT = 70;
-
   @Spec private CommandSpec spec;
 
   private Main() {}
@@ -39,7 +43,7 @@ public final class Main implements Runnable {
     try {
       code = execute(commandLine(), out, err, args);
     } catch (Throwable fault) { // StackOverflowError and its like pass picocli by
-      code = reportFault(fault, err);
+      code = OwnFault.report(fault, Version.text(), err);
     }
     System.exit(code);
   }
@@ -52,7 +56,8 @@ public final class Main implements Runnable {
     return commandLine
         .setOut(out)
         .setErr(err)
-        .setExecutionExceptionHandler((fault, failed, parsed) -> reportFault(fault, err))
+        .setExecutionExceptionHandler(
+            (fault, failed, parsed) -> OwnFault.report(fault, Version.text(), err))
         .execute(args);
   }
 
@@ -61,23 +66,16 @@ public final class Main implements Runnable {
     spec.commandLine().usage(spec.commandLine().getOut());
   }
 
-  private static int reportFault(Throwable fault, PrintWriter err) {
-    String detail = fault.getMessage();
-    err.println(
-        "kitstow failed through a fault of its own: "
-            + fault.getClass().getSimpleName()
-            + (detail == null ? "" : " (" + detail.lines().findFirst().orElse("") + ")")
-            + ".");
-    err.flush();
-    return EXIT_OWN_FAULT;
-  }
-
   /** Takes the version from the manifest of the jar that holds this class. */
   static final class Version implements CommandLine.IVersionProvider {
+    static String text() {
+      String version = Main.class.getPackage().getImplementationVersion();
+      return "kitstow " + (version == null ? "(not packaged)" : version);
+    }
+
     @Override
     public String[] getVersion() {
-      String version = Main.class.getPackage().getImplementationVersion();
-      return new String[] {"kitstow " + (version == null ? "(not packaged)" : version)};
+      return new String[] {text()};
     }
   }
 }

@@ -73,7 +73,7 @@ final class BodyReader {
     List<BaySpec> bays = regions.bays(fields);
     List<SpaceSpec> spaces = regions.spaces(fields);
     checkInside(fields, insideFields, size, inside);
-    new DoorNames(doorIds).check(fields);
+    new DoorNames(doorIds).check(fields.again());
     fields.done();
     return new Canopy(
         id,

@@ -15,34 +15,30 @@ final class DoorNames {
   }
 
   /** Checks the bays and spaces that are listed under a host in this text. */
-  void check(Fields host) {
+  void check(Reread host) {
     for (String key : REGIONS) {
-      for (Fields region : host.objectsAgain(key)) {
-        for (Node door : region.entriesAgain("doors")) {
-          if (door instanceof Node.TextNode name) {
-            doorIds.check(name.text(), name.place());
-          }
-        }
+      for (Reread region : host.objects(key)) {
+        region.texts("doors").forEach(door -> doorIds.check(door.text(), door.place()));
       }
     }
   }
 
   /** Checks the bays and spaces of the entry that a host names. */
-  void check(List<BaySpec> bays, List<SpaceSpec> spaces, Fields host) {
+  void check(List<BaySpec> bays, List<SpaceSpec> spaces, Place entry) {
     for (BaySpec bay : bays) {
-      check(bay.id(), bay.doorIds(), host);
+      check(bay.id(), bay.doorIds(), entry);
     }
     for (SpaceSpec space : spaces) {
-      check(space.id(), space.doorIds(), host);
+      check(space.id(), space.doorIds(), entry);
     }
   }
 
-  private void check(String region, List<String> doors, Fields host) {
+  private void check(String region, List<String> doors, Place entry) {
     for (String door : doors) {
       if (!doorIds.has(door)) {
         doorIds.noteUnknown(
             door,
-            host.place("entry"),
+            entry,
             "brings " + Shown.quoted(region) + " behind the door " + Shown.quoted(door));
       }
     }

@@ -1,7 +1,5 @@
 package kitstow.planner.json;
 
-import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,7 +10,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import kitstow.planner.problem.Code;
 import kitstow.planner.problem.JsonPath;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The fields of one object. Every accessor notes what is wrong with its field and returns a value
@@ -77,6 +74,16 @@ final class Fields {
     return true;
   }
 
+  /** Whether the ids of all objects in these lists are known, so that references can be judged. */
+  boolean idsKnown(String... keys) {
+    boolean known = !silent;
+    for (String key : keys) {
+      Node member = node.members().get(key);
+      known &= member == null ? !lacking.contains(key) : Lists.idsKnown(member, faults);
+    }
+    return known;
+  }
+
   /** Notes a fault of one field. */
   void error(Code code, String key, String message, String hint) {
     if (!silent) {
@@ -114,27 +121,9 @@ final class Fields {
     asked.add(key);
   }
 
-  /** Entries of a list whose faults have been noted. */
-  List<Node> entriesAgain(String key) {
-    return node.members().get(key) instanceof Node.ListNode list ? list.entries() : List.of();
-  }
-
-  /** Objects of a list whose faults have been noted. */
-  List<Fields> objectsAgain(String key) {
-    List<Fields> objects = new ArrayList<>();
-    for (Node entry : entriesAgain(key)) {
-      if (entry instanceof Node.ObjectNode object) {
-        objects.add(of(object, faults));
-      }
-    }
-    return objects;
-  }
-
-  /** An object whose faults have been noted; without fields if it is not there. */
-  Fields objectAgain(String key) {
-    return node.members().get(key) instanceof Node.ObjectNode object
-        ? of(object, faults)
-        : silent(place(key), faults);
+  /** Another look at the object after its faults have been noted. */
+  Reread again() {
+    return new Reread(node);
   }
 
   /** Any value that may be there. */
@@ -175,7 +164,7 @@ final class Fields {
     return required(key, hint).map(member -> Values.text(member, faults)).orElse("");
   }
 
-  /** A text for people that may be there. */
+  /** A text or a name that may be there. */
   Optional<String> textIfGiven(String key) {
     return optional(key).map(member -> Values.text(member, faults));
   }
@@ -195,11 +184,6 @@ final class Fields {
   /** The name of something, which must be there. */
   String name(String key, String hint) {
     return required(key, hint).map(member -> Values.text(member, faults)).orElseGet(this::nameless);
-  }
-
-  /** The name of something, which may be there. */
-  Optional<String> nameIfGiven(String key) {
-    return textIfGiven(key);
   }
 
   /** A name nothing else can have. */
@@ -238,43 +222,17 @@ final class Fields {
 
   /** A list of different words that may be there. */
   <E extends Enum<E>> Set<E> words(String key, Words<E> words, Class<E> type) {
-    return words(entriesIfGiven(key), words, type);
-  }
-
-  /** Entries of a list as different words. */
-  <E extends Enum<E>> Set<E> words(List<Node> entries, Words<E> words, Class<E> type) {
-    Set<E> found = EnumSet.noneOf(type);
-    for (Node entry : entries) {
-      Optional<E> word = Values.word(entry, words, faults);
-      if (word.isPresent() && !found.add(word.get())) {
-        faults.error(
-            Code.LISTED_TWICE,
-            entry.place(),
-            "is a second " + Shown.quoted(Words.of(word.get())),
-            "list it once");
-      }
-    }
-    return found;
+    return Lists.words(entriesIfGiven(key), words, type, faults);
   }
 
   /** A list of different names that may be there. */
   List<String> namesIfGiven(String key) {
-    return names(entriesIfGiven(key));
+    return Lists.names(entriesIfGiven(key), faults);
   }
 
   /** A list of different names that must be there. */
   List<String> names(String key, int least, String hint) {
-    return names(entries(key, least, hint));
-  }
-
-  private List<String> names(List<Node> entries) {
-    Set<String> found = new LinkedHashSet<>();
-    for (Node entry : entries) {
-      if (!found.add(Values.text(entry, faults)) && !faults.anyIn(entry.place())) {
-        faults.error(Code.LISTED_TWICE, entry.place(), "is listed a second time", "list it once");
-      }
-    }
-    return List.copyOf(found);
+    return Lists.names(entries(key, least, hint), faults);
   }
 
   /** A list that may be there. */
@@ -289,20 +247,12 @@ final class Fields {
 
   /** A list of objects that may be there; entries of another type are noted and left out. */
   List<Fields> objectsIfGiven(String key) {
-    return objects(entriesIfGiven(key));
+    return Lists.objects(entriesIfGiven(key), faults);
   }
 
   /** A list of objects that must be there. */
   List<Fields> objects(String key, int least, String hint) {
-    return objects(entries(key, least, hint));
-  }
-
-  private List<Fields> objects(List<Node> entries) {
-    List<Fields> objects = new ArrayList<>();
-    for (Node entry : entries) {
-      Values.object(entry, faults).ifPresent(objects::add);
-    }
-    return objects;
+    return Lists.objects(entries(key, least, hint), faults);
   }
 
   /** An object that must be there; its fields are silent if it is not. */
@@ -329,27 +279,16 @@ final class Fields {
 
   /** Notes keys nobody asked for. */
   void done() {
-    done(null);
+    UnknownKeys.note(node, asked, "", faults);
   }
 
   /** The same where a catalogue entry is named: its figures cannot be changed beside its name. */
   void doneBesideEntry(String ownEntriesKey) {
     JsonPath own = JsonPath.root().key("define").key(ownEntriesKey);
-    done("an entry's figures cannot be changed here; describe an own entry under " + own);
-  }
-
-  private void done(@Nullable String besideEntry) {
-    for (Map.Entry<String, Node> member : node.members().entrySet()) {
-      if (asked.contains(member.getKey())) {
-        continue;
-      }
-      Optional<String> similar = Similar.to(member.getKey(), asked);
-      String known = "the keys known here are " + Shown.list(asked);
-      String hint =
-          similar
-              .map(key -> "did you mean " + key + "?")
-              .orElse(besideEntry == null ? known : besideEntry + "; " + known);
-      faults.error(Code.UNKNOWN_KEY, member.getValue().place(), "is an unknown key", hint);
-    }
+    UnknownKeys.note(
+        node,
+        asked,
+        "an entry's figures cannot be changed here; describe an own entry under " + own + "; ",
+        faults);
   }
 }

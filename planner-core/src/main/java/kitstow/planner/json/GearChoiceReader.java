@@ -25,6 +25,9 @@ final class GearChoiceReader {
     for (Fields fields : scenario.objects("gear", 0, "list the gear, or write [] for none")) {
       item(fields).ifPresent(items::add);
     }
+    if (!scenario.good("gear") && items.isEmpty()) {
+      known.items.incomplete();
+    }
     return items;
   }
 

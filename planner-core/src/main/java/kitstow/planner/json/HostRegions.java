@@ -1,6 +1,8 @@
 package kitstow.planner.json;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import kitstow.planner.model.BaySpec;
 import kitstow.planner.model.SpaceSpec;
 
@@ -15,27 +17,21 @@ record HostRegions(List<BaySpec> bays, List<SpaceSpec> spaces) {
 
   /** Reads them and makes them known, with those of the entry they are added to. */
   static HostRegions read(
-      Fields host,
-      Figures figures,
-      RegionCheck check,
-      Known known,
-      List<BaySpec> entryBays,
-      List<SpaceSpec> entrySpaces) {
-    for (BaySpec bay : entryBays) {
-      claim(bay.id(), host, known);
-    }
-    for (SpaceSpec space : entrySpaces) {
-      claim(space.id(), host, known);
+      Fields host, Figures figures, RegionCheck check, Known known, HostRegions ofEntry) {
+    Set<String> ids = new LinkedHashSet<>();
+    ofEntry.bays().forEach(bay -> ids.add(bay.id()));
+    ofEntry.spaces().forEach(space -> ids.add(space.id()));
+    for (String id : ids) {
+      known.regions.claim(id, host.place("entry"), "brings the bay or space " + Shown.quoted(id));
     }
     RegionReader reader = new RegionReader(figures, known.regions, check);
     HostRegions added = new HostRegions(reader.bays(host), reader.spaces(host));
     added.makeKnown(known);
-    new HostRegions(entryBays, entrySpaces).makeKnown(known);
+    ofEntry.makeKnown(known);
+    if (!host.idsKnown("bays", "spaces")) {
+      known.regionsIncomplete();
+    }
     return added;
-  }
-
-  private static void claim(String id, Fields host, Known known) {
-    known.regions.claim(id, host.place("entry"), "brings the bay or space " + Shown.quoted(id));
   }
 
   private void makeKnown(Known known) {

@@ -77,6 +77,9 @@ record Measure(
   /** Units of an item. */
   static final Measure QUANTITY = of("", 0, "1", "200", "give how many there are, e.g. 2");
 
+  /** One unit of an item. */
+  static final Measure UNIT = of("", 0, "1", "200", "count units from 1");
+
   /** What leaving something home costs. */
   static final Measure VALUE =
       of("", 0, "0", "10000", "give a whole number, e.g. 50; the larger, the more it is missed");

@@ -30,6 +30,10 @@ final class ModuleChoiceReader {
     for (Fields fields : scenario.objectsIfGiven("modules")) {
       read(fields, shelves);
     }
+    if (!scenario.idsKnown("modules")) {
+      known.regionsIncomplete();
+      known.tanks.incomplete();
+    }
     for (Choice choice : choices) {
       checkBays(choice);
     }
@@ -46,9 +50,13 @@ final class ModuleChoiceReader {
     Optional<String> title = fields.textIfGiven("title");
     fields.doneBesideEntry("modules");
     choices.add(new Choice(fields, id, bayIds));
-    if (!entry.isPresent()) {
+    if (!shelves.modules().idsKnown(fields, "bays", "spaces")) {
       known.regionsIncomplete();
+    }
+    if (!shelves.modules().idsKnown(fields, "tanks")) {
       known.tanks.incomplete();
+    }
+    if (!entry.isPresent()) {
       return;
     }
     FitOutModule module = named(entry.get(), id, title);
@@ -103,19 +111,19 @@ final class ModuleChoiceReader {
     for (SpaceSpec space : module.spaces()) {
       known.spaces.add(module.id() + "/" + space.id());
     }
+    Set<String> claimed = new HashSet<>();
     for (Tank tank : module.tanks()) {
-      known.keys.claimOf("tank", tank.id(), fields.place("entry"));
-      known.keys.claimLiquid(tank.id(), fields.place("entry"));
+      if (claimed.add(tank.id())) {
+        known.keys.claimOf("tank", tank.id(), fields.place("entry"));
+        known.keys.claimLiquid(tank.id(), fields.place("entry"));
+      }
       known.tanks.add(tank.id());
       known.tankById.put(tank.id(), tank);
     }
   }
 
   private void checkBays(Choice choice) {
-    for (Node entry : choice.fields().entriesAgain("bays")) {
-      if (!(entry instanceof Node.TextNode bay)) {
-        continue;
-      }
+    for (Node.TextNode bay : choice.fields().again().texts("bays")) {
       known.bays.check(bay.text(), bay.place());
       if (bay.text().startsWith(choice.id() + "/")) {
         faults.error(

@@ -35,7 +35,8 @@ final class ModuleReader {
     OptionalLong fixedToleranceG = Figures.tolerance(fields, "fixedToleranceKg");
     OptionalLong movingToleranceG = Figures.tolerance(fields, "movingToleranceKg");
     KnownMass fixed = figures.known(fixedG, massSource, fixedToleranceG);
-    KnownMass moving = figures.known(movingG, massSource, movingToleranceG);
+    KnownMass moving =
+        movingG == 0L ? KnownMass.NONE : figures.known(movingG, massSource, movingToleranceG);
     Optional<Slide> slide = fields.objectIfGiven("slide").map(this::slide);
     Optional<Ratings> rating = figures.ratingsIfGiven(fields);
     boolean pullsOut = fields.has("slide");

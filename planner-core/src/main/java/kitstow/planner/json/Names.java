@@ -89,6 +89,6 @@ final class Names {
     }
     return Similar.to(name, paths.keySet())
         .map(similar -> "did you mean " + similar + "?")
-        .orElseGet(() -> "there are " + Shown.list(paths.keySet()));
+        .orElseGet(() -> "choose from " + Shown.list(paths.keySet()));
   }
 }

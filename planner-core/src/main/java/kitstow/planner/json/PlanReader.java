@@ -100,7 +100,7 @@ public final class PlanReader {
   }
 
   private static int unit(Fields placement, Optional<Item> item) {
-    OptionalLong given = placement.numberIfGiven("unit", Measure.QUANTITY);
+    OptionalLong given = placement.numberIfGiven("unit", Measure.UNIT);
     if (!given.isPresent() && !placement.has("unit") && item.isPresent()) {
       int quantity = item.get().quantity();
       if (quantity > 1) {

@@ -122,7 +122,7 @@ final class PlannedModules {
           "is " + Shown.quoted(spaceId) + ", which is not there under the plan's modules",
           Similar.to(spaceId, spaces.get().all())
               .map(similar -> "did you mean " + similar + "?")
-              .orElseGet(() -> "there are " + Shown.list(spaces.get().all())));
+              .orElseGet(() -> "choose from " + Shown.list(spaces.get().all())));
     }
   }
 }

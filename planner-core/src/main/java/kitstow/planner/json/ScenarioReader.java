@@ -103,12 +103,14 @@ public final class ScenarioReader {
   private void checkDoors(UteChoiceReader uteChoice, Optional<Tray> tray, Optional<Canopy> canopy) {
     DoorNames doors = new DoorNames(known.doors);
     for (String host : List.of("ute", "tray", "canopy")) {
-      doors.check(fields.objectAgain(host));
+      fields.again().object(host).forEach(doors::check);
     }
-    Optional<Ute> ute = uteChoice.entry();
-    ute.ifPresent(found -> doors.check(found.bays(), found.spaces(), fields.objectAgain("ute")));
-    tray.ifPresent(found -> doors.check(found.bays(), found.spaces(), fields.objectAgain("tray")));
-    canopy.ifPresent(
-        found -> doors.check(found.bays(), found.spaces(), fields.objectAgain("canopy")));
+    uteChoice.entry().ifPresent(ute -> doors.check(ute.bays(), ute.spaces(), entryPlace("ute")));
+    tray.ifPresent(found -> doors.check(found.bays(), found.spaces(), entryPlace("tray")));
+    canopy.ifPresent(found -> doors.check(found.bays(), found.spaces(), entryPlace("canopy")));
+  }
+
+  private Place entryPlace(String host) {
+    return fields.again().placeIn(host, "entry").orElseGet(() -> fields.place(host));
   }
 }

@@ -23,6 +23,7 @@ final class Shelf<T> {
   private final Names names;
   private final Map<String, T> entries = new LinkedHashMap<>();
   private final Set<String> ofCatalogue = new HashSet<>();
+  private final Map<String, Fields> own = new LinkedHashMap<>();
   private final Map<String, Place> unused = new LinkedHashMap<>();
 
   /**
@@ -60,6 +61,7 @@ final class Shelf<T> {
             "choose another id, e.g. my-" + id + ", and name that under \"entry\"");
       } else {
         names.claim(id, place);
+        own.putIfAbsent(id, fields);
         unused.putIfAbsent(id, fields.place());
       }
       entries.putIfAbsent(id, entry);
@@ -79,6 +81,13 @@ final class Shelf<T> {
     }
     unused.remove(id);
     return Optional.ofNullable(entries.get(id));
+  }
+
+  /** Whether the entry that is named is there, with the ids in all these lists of it. */
+  boolean idsKnown(Fields choice, String... lists) {
+    String id = choice.again().text("entry");
+    Fields described = own.get(id);
+    return entries.containsKey(id) && (described == null || described.idsKnown(lists));
   }
 
   /** Notes own entries that nothing names. */

@@ -52,10 +52,11 @@ final class TankReader {
   /** Without a mass of its own the tank belongs to its host's. */
   private KnownMass empty(Fields fields) {
     long emptyG = fields.numberOr("emptyKg", Measure.MASS_OR_ZERO, 0L);
-    if (emptyG > 0L) {
-      return figures.known(emptyG, Figures.source(fields), OptionalLong.empty());
-    }
-    MassSource source = fields.wordOr("massSource", Words.MASS_SOURCE, KnownMass.NONE.source());
-    return new KnownMass(0L, source, 0L);
+    OptionalLong toleranceG = Figures.tolerance(fields, "emptyToleranceKg");
+    MassSource source =
+        emptyG > 0L
+            ? Figures.source(fields)
+            : fields.wordOr("massSource", Words.MASS_SOURCE, KnownMass.NONE.source());
+    return figures.known(emptyG, source, toleranceG);
   }
 }

@@ -45,6 +45,9 @@ final class TrailerReader {
               figures.known(ballG, source, ballToleranceG),
               braked));
     }
+    if (!scenario.idsKnown("trailers")) {
+      known.trailers.incomplete();
+    }
     return trailers;
   }
 }

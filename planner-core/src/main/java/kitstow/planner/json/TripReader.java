@@ -100,7 +100,7 @@ final class TripReader {
       double distanceKm = fields.number("distanceKm", Measure.KILOMETRES) / 1000.0;
       double days = fields.number("days", Measure.DAYS) / 1000.0;
       Surface surface = fields.word("surface", Words.SURFACE);
-      Optional<String> trailer = fields.nameIfGiven("trailer");
+      Optional<String> trailer = fields.textIfGiven("trailer");
       boolean wet = fields.flagOr("wet", false);
       List<Leg.Resupply> resupply = resupply(fields, trip, orders);
       boolean emptyRubbish = fields.flagOr("emptyRubbish", false);

@@ -45,7 +45,7 @@ final class TurnsField {
       faults.error(
           Code.UNKNOWN_WORD,
           text.place(),
-          "is " + Shown.quoted(text.text()) + ", must be one of the words known here",
+          "is " + Shown.quoted(text.text()) + ", must be one of " + Shown.list(BY_WORD.keySet()),
           HINT);
     }
     return turns.orElse(UPRIGHT);
@@ -61,7 +61,7 @@ final class TurnsField {
       return UPRIGHT;
     }
     List<Node> entries = fields.entries("turns", /* least= */ 1, HINT);
-    Set<Turn> turns = fields.words(entries, Words.TURN, Turn.class);
+    Set<Turn> turns = Lists.words(entries, Words.TURN, Turn.class, faults);
     return turns.isEmpty() ? UPRIGHT : turns;
   }
 }

@@ -2,6 +2,7 @@ package kitstow.planner.json;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +27,9 @@ final class UteChoiceReader {
   private final Known known;
   private final Optional<Ute> entry;
   private final Map<String, State> states = new HashMap<>();
+  private final boolean seatsKnown;
+  private final boolean tanksKnown;
+  private final boolean partsKnown;
   private final Optional<EmptyAxleLoads> weighed;
   private final HostRegions regions;
 
@@ -36,9 +40,10 @@ final class UteChoiceReader {
     this.known = known;
     this.entry = shelves.utes().named(fields);
     entry.ifPresent(this::makeKnown);
-    if (!entry.isPresent()) {
-      nothingKnown();
-    }
+    this.seatsKnown = shelves.utes().idsKnown(fields, "seats");
+    this.tanksKnown = shelves.utes().idsKnown(fields, "fuelTanks");
+    this.partsKnown = shelves.utes().idsKnown(fields, "parts");
+    noteIncomplete(shelves.utes().idsKnown(fields, "bays", "spaces"));
     this.weighed = fields.objectIfGiven("weighed").map(this::weighed);
     readParts();
     this.regions =
@@ -47,19 +52,23 @@ final class UteChoiceReader {
             figures,
             RegionCheck.NONE,
             known,
-            entry.map(Ute::bays).orElse(List.of()),
-            entry.map(Ute::spaces).orElse(List.of()));
+            entry.map(ute -> new HostRegions(ute.bays(), ute.spaces())).orElse(HostRegions.NONE));
     fields.doneBesideEntry("utes");
   }
 
   private void makeKnown(Ute ute) {
     Place place = fields.place("entry");
+    Set<String> claimed = new HashSet<>();
     for (RemovablePart part : ute.parts()) {
-      known.keys.claimOf("part", part.id(), place);
+      if (claimed.add(part.id())) {
+        known.keys.claimOf("part", part.id(), place);
+      }
     }
     for (Tank tank : ute.fuelTanks()) {
-      known.keys.claimOf("tank", tank.id(), place);
-      known.keys.claimLiquid(tank.id(), place);
+      if (claimed.add(tank.id())) {
+        known.keys.claimOf("tank", tank.id(), place);
+        known.keys.claimLiquid(tank.id(), place);
+      }
       known.tanks.add(tank.id());
       known.tankById.put(tank.id(), tank);
     }
@@ -68,17 +77,25 @@ final class UteChoiceReader {
     }
   }
 
-  private void nothingKnown() {
-    known.regionsIncomplete();
-    known.tanks.incomplete();
-    known.seats.incomplete();
+  private void noteIncomplete(boolean regionsKnown) {
+    if (!regionsKnown) {
+      known.regionsIncomplete();
+    }
+    if (!tanksKnown) {
+      known.tanks.incomplete();
+    }
+    if (!seatsKnown) {
+      known.seats.incomplete();
+    }
   }
 
   private EmptyAxleLoads weighed(Fields weighing) {
     Names tankIds = new Names(faults, "tanks of the ute");
     Names seatIds = new Names(faults, "seats of the ute");
-    if (!entry.isPresent()) {
+    if (!tanksKnown) {
       tankIds.incomplete();
+    }
+    if (!seatsKnown) {
       seatIds.incomplete();
     }
     List<Tank> tanks = entry.map(Ute::fuelTanks).orElse(List.of());
@@ -90,7 +107,7 @@ final class UteChoiceReader {
   private void readParts() {
     Names partIds = new Names(faults, "parts of the ute");
     Names listed = new Names(faults, "parts listed here");
-    if (!entry.isPresent()) {
+    if (!partsKnown) {
       partIds.incomplete();
     }
     entry.ifPresent(ute -> ute.parts().forEach(part -> partIds.add(part.id())));
@@ -100,7 +117,7 @@ final class UteChoiceReader {
         listed.claim(id, part.place("id"));
       }
       PartState state = part.word("state", Words.PART_STATE);
-      Optional<String> stowedAs = part.nameIfGiven("stowedAs");
+      Optional<String> stowedAs = part.textIfGiven("stowedAs");
       part.done();
       checkStowed(part, state);
       states.put(id, new State(part, state, stowedAs));
@@ -140,7 +157,7 @@ final class UteChoiceReader {
         known.items.check(state.stowedAs().get(), state.fields().place("stowedAs"));
       }
     }
-    if (!entry.isPresent()) {
+    if (!entry.isPresent() || !partsKnown) {
       return;
     }
     Names fitted = new Names(faults, "parts of the ute and things fitted to it here");
@@ -153,10 +170,8 @@ final class UteChoiceReader {
       fitted.add(Rig.CANOPY);
     }
     if (weighed.isPresent()) {
-      for (Node name : fields.objectAgain("weighed").entriesAgain("fitted")) {
-        if (name instanceof Node.TextNode text) {
-          fitted.check(text.text(), text.place());
-        }
+      for (Reread weighing : fields.again().object("weighed")) {
+        weighing.texts("fitted").forEach(name -> fitted.check(name.text(), name.place()));
       }
       return;
     }

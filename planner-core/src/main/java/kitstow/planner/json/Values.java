@@ -115,9 +115,8 @@ final class Values {
   }
 
   static <E extends Enum<E>> Optional<E> word(Node node, Words<E> words, Faults faults) {
-    String allowed = "write one of " + Shown.list(words.all());
     if (!(node instanceof Node.TextNode textNode)) {
-      wrongType(node, "a word", allowed, faults);
+      wrongType(node, "a word", "write one of " + Shown.list(words.all()), faults);
       return Optional.empty();
     }
     Optional<E> word = words.find(textNode.text());
@@ -125,8 +124,10 @@ final class Values {
       faults.error(
           Code.UNKNOWN_WORD,
           node.place(),
-          "is " + Shown.quoted(textNode.text()) + ", must be one of the words known here",
-          allowed);
+          "is " + Shown.quoted(textNode.text()) + ", must be one of " + Shown.list(words.all()),
+          Similar.to(textNode.text(), words.all())
+              .map(similar -> "did you mean " + similar + "?")
+              .orElse("choose the word that fits best"));
     }
     return word;
   }

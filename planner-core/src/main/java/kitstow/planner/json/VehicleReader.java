@@ -49,10 +49,11 @@ final class VehicleReader {
             figures,
             RegionCheck.NONE,
             known,
-            entry.map(Tray::bays).orElse(List.of()),
-            entry.map(Tray::spaces).orElse(List.of()));
+            entry
+                .map(tray -> new HostRegions(tray.bays(), tray.spaces()))
+                .orElse(HostRegions.NONE));
     fields.doneBesideEntry("trays");
-    if (!entry.isPresent()) {
+    if (!shelves.trays().idsKnown(fields, "bays", "spaces")) {
       known.regionsIncomplete();
     }
     return entry.map(
@@ -95,11 +96,14 @@ final class VehicleReader {
             figures,
             entry.map(canopy -> RegionCheck.canopy(canopy.inside())).orElse(RegionCheck.NONE),
             known,
-            entry.map(Canopy::bays).orElse(List.of()),
-            entry.map(Canopy::spaces).orElse(List.of()));
+            entry
+                .map(canopy -> new HostRegions(canopy.bays(), canopy.spaces()))
+                .orElse(HostRegions.NONE));
     fields.doneBesideEntry("canopies");
-    if (!entry.isPresent()) {
+    if (!shelves.canopies().idsKnown(fields, "bays", "spaces")) {
       known.regionsIncomplete();
+    }
+    if (!shelves.canopies().idsKnown(fields, "doors")) {
       known.doors.incomplete();
     }
     return entry.map(

@@ -1,10 +1,10 @@
 package kitstow.planner.packing;
 
+import java.util.Collection;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.Environment;
 import kitstow.planner.model.KeepClear;
-import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 
 /** Whether the air faces of an item are free of gear and, unless in the open, of walls. */
@@ -12,9 +12,9 @@ public final class AirRoom {
   private AirRoom() {}
 
   /** Whether one of the regions before a face is free. */
-  public static boolean kept(Loading loading, PlacedItem item, KeepClear keep) {
+  public static boolean kept(Collection<PlacedItem> all, PlacedItem item, KeepClear keep) {
     for (BoxMm region : KeptRoom.alternatives(item.box(), item.placement().turn(), keep)) {
-      if (free(loading, item, region)) {
+      if (free(all, item, region)) {
         return true;
       }
     }
@@ -22,12 +22,12 @@ public final class AirRoom {
   }
 
   /** Whether a region holds no other gear and does not reach into a wall of the item's space. */
-  static boolean free(Loading loading, PlacedItem item, BoxMm region) {
+  static boolean free(Collection<PlacedItem> all, PlacedItem item, BoxMm region) {
     boolean walled = !item.space().environment().contains(Environment.OPEN_AIR);
     if (walled && Boxes.protrusionMm(region, item.space().box()) > 0) {
       return false;
     }
-    for (PlacedItem other : loading.placed().values()) {
+    for (PlacedItem other : all) {
       if (!other.is(item) && Boxes.overlap(region, other.box())) {
         return false;
       }

@@ -13,8 +13,16 @@ import kitstow.planner.model.Space;
  * centre.
  */
 public final class BarCarriage {
+  /** Parts into which an item's mass is divided between two bars: 1 mg on a 100 kg load. */
+  public static final long SHARE_PARTS = 1_000_000_000L;
+
   /** Share of an item that one bar carries, 0 to 1. */
-  public record Share(RoofBars.Bar bar, double ratio) {}
+  public record Share(RoofBars.Bar bar, double ratio) {
+    /** The share in whole parts of {@link #SHARE_PARTS}. */
+    public long parts() {
+      return Math.round(ratio * SHARE_PARTS);
+    }
+  }
 
   private BarCarriage() {}
 

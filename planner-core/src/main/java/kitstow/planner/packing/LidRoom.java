@@ -1,5 +1,6 @@
 package kitstow.planner.packing;
 
+import java.util.Collection;
 import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
@@ -9,9 +10,9 @@ import kitstow.planner.model.Facing;
 import kitstow.planner.model.FittedDoor;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.KeepClear;
-import kitstow.planner.model.Loading;
 import kitstow.planner.model.LocalBoxMm;
 import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Rig;
 import kitstow.planner.model.Tray;
 
 /**
@@ -21,32 +22,38 @@ import kitstow.planner.model.Tray;
  * where it stands.
  */
 public final class LidRoom {
-  private final Loading loading;
+  private final Rig rig;
+  private final Collection<PlacedItem> all;
 
-  private LidRoom(Loading loading) {
-    this.loading = loading;
+  private LidRoom(Rig rig, Collection<PlacedItem> all) {
+    this.rig = rig;
+    this.all = all;
   }
 
-  /** Judge of the lids of a loading. */
-  public static LidRoom in(Loading loading) {
-    return new LidRoom(loading);
+  /**
+   * Judge of the lids on a rig.
+   *
+   * @param all everything that is placed
+   */
+  public static LidRoom on(Rig rig, Collection<PlacedItem> all) {
+    return new LidRoom(rig, all);
   }
 
   /** Whether the lid of an item can be opened. */
   public boolean opens(PlacedItem item, KeepClear lid) {
     BoxMm region = KeptRoom.above(item.box(), lid.clearMm());
     if (item.space().movesWith().isEmpty()) {
-      return AirRoom.free(loading, item, region);
+      return AirRoom.free(all, item, region);
     }
     String slideId = item.space().movesWith().get(0);
-    for (PlacedItem other : loading.placed().values()) {
+    for (PlacedItem other : all) {
       if (!other.is(item)
           && other.space().movesWith().contains(slideId)
           && Boxes.overlap(region, other.box())) {
         return false;
       }
     }
-    FittedModule slide = loading.rig().modules().get(slideId);
+    FittedModule slide = rig.modules().get(slideId);
     if (slide == null) {
       throw new IllegalStateException("no such module: " + slideId);
     }
@@ -62,12 +69,12 @@ public final class LidRoom {
 
   private boolean clearOfFixedThings(PlacedItem item, FittedModule slide, BoxMm region) {
     String slideId = slide.module().id();
-    for (PlacedItem other : loading.placed().values()) {
+    for (PlacedItem other : all) {
       if (!other.space().movesWith().contains(slideId) && Boxes.overlap(region, other.box())) {
         return false;
       }
     }
-    for (FittedModule other : loading.rig().modules().values()) {
+    for (FittedModule other : rig.modules().values()) {
       String id = other.module().id();
       boolean own =
           id.equals(slideId)
@@ -82,8 +89,8 @@ public final class LidRoom {
   }
 
   private boolean aboveCanopyCeiling(BoxMm region) {
-    Optional<Canopy> canopy = loading.scenario().canopy();
-    Optional<Tray> tray = loading.scenario().tray();
+    Optional<Canopy> canopy = rig.scenario().canopy();
+    Optional<Tray> tray = rig.scenario().tray();
     if (!canopy.isPresent() || !tray.isPresent()) {
       return false;
     }
@@ -107,7 +114,7 @@ public final class LidRoom {
           case REAR -> slide.bay().box().maxXMm();
         };
     for (String doorId : slide.bay().doorIds()) {
-      FittedDoor door = loading.rig().doors().get(doorId);
+      FittedDoor door = rig.doors().get(doorId);
       if (door != null && door.door().side() == facing) {
         plane = door.planeMm();
         break;

@@ -1,5 +1,6 @@
 package kitstow.planner.packing;
 
+import java.util.Collection;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.model.Door;
@@ -8,6 +9,7 @@ import kitstow.planner.model.FittedDoor;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Rig;
 import kitstow.planner.model.Space;
 
 /** Where a module goes when it is pulled out, and whether it passes its door on the way. */
@@ -51,20 +53,31 @@ public final class SlideTravel {
 
   /** The section of a module that pulls out, with the tallest thing on it. */
   public static Envelope envelope(Loading loading, FittedModule module) {
+    return envelope(loading.rig(), module, loading.placed().values());
+  }
+
+  /**
+   * The section of a module that pulls out, with the tallest of some things that ride on it.
+   *
+   * @param items things; those that do not ride on the module do not count
+   */
+  public static Envelope envelope(Rig rig, FittedModule module, Collection<PlacedItem> items) {
     String id = module.module().id();
     BoxMm box = module.box();
     int lower = Integer.MAX_VALUE;
-    int upper = box.maxZMm();
-    for (Space space : loading.rig().spaces().values()) {
+    for (Space space : rig.spaces().values()) {
       if (space.movesWith().contains(id)) {
         lower = Math.min(lower, space.box().minZMm());
-        for (PlacedItem item : loading.in(space.id())) {
-          upper = Math.max(upper, item.box().maxZMm());
-        }
       }
     }
     if (lower == Integer.MAX_VALUE) {
       lower = box.minZMm();
+    }
+    int upper = box.maxZMm();
+    for (PlacedItem item : items) {
+      if (item.space().movesWith().contains(id)) {
+        upper = Math.max(upper, item.box().maxZMm());
+      }
     }
     return module.bay().facing() == Facing.REAR
         ? new Envelope(box.minYMm(), box.maxYMm(), lower, upper)

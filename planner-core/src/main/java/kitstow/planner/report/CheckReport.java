@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitstow.planner.rules.Situation;
+import kitstow.planner.statics.HighestCentre;
 
 /**
  * What a plan is worth: figures of every state, the tightest reading of every limit, findings and
@@ -99,6 +100,11 @@ public final class CheckReport {
       }
     }
     return broken;
+  }
+
+  /** The highest centre of mass while moving, inside the stretches between states too. */
+  public Optional<HighestCentre> highestCentre() {
+    return HighestCentre.of(situation.loading(), situation.timeline());
   }
 
   /** The moving state with the largest rear overhang moment. */

@@ -22,7 +22,8 @@ final class AirClearance implements PlanRule {
     for (PlacedItem item : loading.placed().values()) {
       int needed = 0;
       for (KeepClear keep : item.item().keepClear()) {
-        if (keep.kind() == KeepClear.Kind.AIR && !AirRoom.kept(loading, item, keep)) {
+        if (keep.kind() == KeepClear.Kind.AIR
+            && !AirRoom.kept(loading.placed().values(), item, keep)) {
           needed = Math.max(needed, keep.clearMm());
         }
       }

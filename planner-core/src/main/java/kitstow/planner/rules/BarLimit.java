@@ -15,9 +15,6 @@ import kitstow.planner.statics.LoadLine;
 
 /** Load on one bar of a roof or side rack within its rating. */
 final class BarLimit implements LimitRule {
-  /** Parts into which an item's mass is divided between two bars; 1 mg on a 100 kg load. */
-  private static final long SHARE_PARTS = 1_000_000_000L;
-
   @Override
   public RuleCard card() {
     return RuleCard.rating(RuleId.BAR_LIMIT, "load on one bar within its rating");
@@ -43,14 +40,14 @@ final class BarLimit implements LimitRule {
                   RuleId.BAR_LIMIT,
                   space.id() + ":" + bar.id(),
                   bar.ratings().inG(state.kind(), state.surface()),
-                  SHARE_PARTS)
+                  BarCarriage.SHARE_PARTS)
               .forgiveHalfGram());
     }
     for (PlacedItem item : loading.in(space.id())) {
       for (BarCarriage.Share share : BarCarriage.shares(item.box(), space, bars)) {
         LoadLine.Builder line = byBar.get(share.bar().id());
         if (line != null) {
-          line.add(loading.indexOf(item.key()), Math.round(share.ratio() * SHARE_PARTS));
+          line.add(loading.indexOf(item.key()), share.parts());
         }
       }
     }

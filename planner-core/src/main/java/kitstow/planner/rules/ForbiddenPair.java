@@ -6,6 +6,7 @@ import java.util.Optional;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.packing.Company;
 
 /** Two items that may never share a space or its air. */
 final class ForbiddenPair implements PlanRule {

@@ -2,12 +2,11 @@ package kitstow.planner.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
-import kitstow.planner.model.RoofBars;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.packing.Room;
 
 /** An item lies inside its space; on bars it may project as far as the space allows. */
 final class InsideSpace implements PlanRule {
@@ -21,19 +20,7 @@ final class InsideSpace implements PlanRule {
     Loading loading = situation.loading();
     List<Breach> breaches = new ArrayList<>();
     for (PlacedItem item : loading.placed().values()) {
-      BoxMm room = item.space().box();
-      if (item.space().bars().isPresent()) {
-        RoofBars bars = item.space().bars().get();
-        room =
-            new BoxMm(
-                room.minXMm() - bars.projectionFrontMm(),
-                room.minYMm() - bars.projectionSideMm(),
-                room.minZMm(),
-                room.maxXMm() + bars.projectionRearMm(),
-                room.maxYMm() + bars.projectionSideMm(),
-                room.maxZMm());
-      }
-      int out = Boxes.protrusionMm(item.box(), room);
+      int out = Boxes.protrusionMm(item.box(), Room.of(item.space()));
       if (out > 0) {
         breaches.add(
             new Breach(

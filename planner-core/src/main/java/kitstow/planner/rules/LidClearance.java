@@ -22,7 +22,8 @@ final class LidClearance implements PlanRule {
     for (PlacedItem item : loading.placed().values()) {
       int needed = 0;
       for (KeepClear keep : item.item().keepClear()) {
-        if (keep.kind() == KeepClear.Kind.LID && !LidRoom.in(loading).opens(item, keep)) {
+        if (keep.kind() == KeepClear.Kind.LID
+            && !LidRoom.on(loading.rig(), loading.placed().values()).opens(item, keep)) {
           needed = Math.max(needed, keep.clearMm());
         }
       }

@@ -92,6 +92,13 @@ public final class LoadLine {
     return scaledLoad(state) > limitG * denominator + slack;
   }
 
+  /** Overload in grams, rounded up; zero where the load is not above the limit. */
+  public long overG(LoadState state) {
+    return over(state)
+        ? (scaledLoad(state) - limitG * denominator + denominator - 1L) / denominator
+        : 0L;
+  }
+
   /** Collects the terms of a line. */
   public static final class Builder {
     private final RuleId rule;

@@ -56,8 +56,10 @@ public record Margin(
         line.over(state));
   }
 
-  /** Tolerance of a body that weighs so much now: the same share of its mass as when full. */
-  private static double toleranceG(Body body, long massG) {
+  /**
+   * Tolerance in grams of a body that weighs so much now: the same share of its mass as when full.
+   */
+  public static double toleranceG(Body body, long massG) {
     if (body.kind() == BodyKind.UTE || body.nominalG() == 0L) {
       return body.toleranceG();
     }

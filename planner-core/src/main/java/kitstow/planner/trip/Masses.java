@@ -18,23 +18,25 @@ final class Masses {
   private final Loading loading;
   private final Stores stores;
   private final List<Growing> growings;
-  private final double[] fixedG;
+  private final long[] fixedG;
+  private final double[] changingG;
 
   Masses(Loading loading, Stores stores, List<Growing> growings) {
     this.loading = loading;
     this.stores = stores;
     this.growings = growings;
     this.fixedG = fixedOf(loading);
+    this.changingG = new double[fixedG.length];
   }
 
-  private static double[] fixedOf(Loading loading) {
+  private static long[] fixedOf(Loading loading) {
     EmptyUte empty = EmptyUte.of(loading.scenario());
     Set<String> people = new HashSet<>();
     for (Person person : loading.scenario().trip().people()) {
       people.add(person.id());
     }
     List<Body> bodies = loading.bodies();
-    double[] fixed = new double[bodies.size()];
+    long[] fixed = new long[bodies.size()];
     for (int i = 0; i < fixed.length; i++) {
       Body body = bodies.get(i);
       fixed[i] =
@@ -60,18 +62,20 @@ final class Masses {
 
   /** Grams by body with everyone seated and no trailer. */
   long[] nowG() {
-    double[] exact = Arrays.copyOf(fixedG, fixedG.length);
+    Arrays.fill(changingG, 0.0);
     for (Store store : stores.all()) {
-      exact[store.body()] += store.contentG();
+      changingG[store.body()] += store.contentG();
     }
     for (Growing growing : growings) {
-      exact[growing.body()] += growing.gainG();
+      changingG[growing.body()] += growing.gainG();
     }
-    long[] rounded = new long[exact.length];
-    for (int i = 0; i < exact.length; i++) {
-      rounded[i] = Math.round(exact[i]);
+    long[] massG = Arrays.copyOf(fixedG, fixedG.length);
+    for (int i = 0; i < massG.length; i++) {
+      if (changingG[i] != 0.0) {
+        massG[i] += Math.round(changingG[i]);
+      }
     }
-    return rounded;
+    return massG;
   }
 
   /** Grams by body while driving a leg. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.model.Body;
 import kitstow.planner.model.BodyKind;
@@ -23,11 +24,14 @@ import kitstow.planner.model.Surface;
  * nobody aboard. The trailer is off the ball in all of them.
  */
 final class ParkedStates {
+  private static final int[] NOBODY = {};
+
   private final Loading loading;
   private final Masses masses;
   private final StateIds ids;
   private final Sleepers sleepers;
   private final List<LoadState> states = new ArrayList<>();
+  private final Map<String, int[]> riders = new LinkedHashMap<>();
   private final Map<String, Long> ridingAtDeparture = new LinkedHashMap<>();
 
   ParkedStates(Loading loading, Masses masses, StateIds ids) {
@@ -37,6 +41,7 @@ final class ParkedStates {
     this.sleepers = Sleepers.of(loading);
     for (FittedModule fitted : loading.rig().modules().values()) {
       if (fitted.module().slide().isPresent()) {
+        riders.put(fitted.module().id(), ridersOf(fitted.module().id()));
         ridingAtDeparture.put(fitted.module().id(), 0L);
       }
     }
@@ -127,28 +132,34 @@ final class ParkedStates {
     return massG;
   }
 
+  private int[] ridersOf(String slide) {
+    List<Body> bodies = loading.bodies();
+    return IntStream.range(0, bodies.size())
+        .filter(i -> bodies.get(i).movesWith().contains(slide))
+        .toArray();
+  }
+
+  private int[] riders(String slide) {
+    return riders.getOrDefault(slide, NOBODY);
+  }
+
   /** Mass that rides on a slide, all that it carries included. */
   private long ridingG(String slide, long[] massG) {
     long sum = 0L;
-    List<Body> bodies = loading.bodies();
-    for (int i = 0; i < massG.length; i++) {
-      if (bodies.get(i).movesWith().contains(slide)) {
-        sum += massG[i];
-      }
+    for (int rider : riders(slide)) {
+      sum += massG[rider];
     }
     return sum;
   }
 
   private ShiftMm[] pulledOut(Set<String> slides) {
     ShiftMm[] shift = masses.shifts();
-    List<Body> bodies = loading.bodies();
-    for (int i = 0; i < shift.length; i++) {
-      for (String carrier : bodies.get(i).movesWith()) {
-        FittedModule fitted = loading.rig().modules().get(carrier);
-        if (fitted != null && slides.contains(carrier)) {
-          PointMm out = fitted.pullOut();
-          ShiftMm was = shift[i];
-          shift[i] =
+    for (FittedModule fitted : loading.rig().modules().values()) {
+      if (slides.contains(fitted.module().id())) {
+        PointMm out = fitted.pullOut();
+        for (int rider : riders(fitted.module().id())) {
+          ShiftMm was = shift[rider];
+          shift[rider] =
               new ShiftMm(was.xMm() + out.xMm(), was.yMm() + out.yMm(), was.zMm() + out.zMm());
         }
       }

@@ -9,6 +9,9 @@ import kitstow.planner.model.Loading;
  * follow each other on a leg, so totals, axle loads, moments and loads on any part are extreme in
  * one of them; only the height of the centre of mass may peak inside a segment.
  *
+ * <p>Liquid in a tank sinks with its level. Gear with a content keeps its box, with its mass at
+ * half height however full it is, and people do not move about while driving: limits of the model.
+ *
  * @param states moving states in their order in time, then the parked ones, then certification
  * @param segments stretches between moving states, in their order in time
  * @param stocks what each leg does to each supply

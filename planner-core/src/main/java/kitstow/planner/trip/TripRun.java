@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
@@ -26,8 +25,7 @@ final class TripRun {
   private final MovingStates moving;
   private final ParkedStates parked;
   private final StateIds ids = new StateIds();
-  private final List<Stock> stocks = new ArrayList<>();
-  private final List<Shortfall> shortfalls = new ArrayList<>();
+  private final Accounts accounts = new Accounts();
   private final int mostEvents;
 
   TripRun(Loading loading) {
@@ -62,7 +60,7 @@ final class TripRun {
     List<LoadState> states = new ArrayList<>(moving.states());
     states.addAll(parked.states());
     states.add(CertificationState.of(loading, ids));
-    return new Timeline(states, moving.segments(), stocks, shortfalls);
+    return new Timeline(states, moving.segments(), accounts.stocks(), accounts.shortfalls());
   }
 
   private void fillUp(Leg leg) {
@@ -94,7 +92,7 @@ final class TripRun {
     states.end();
     parked.legEnd(leg);
     for (int i = 0; i < outAt.length; i++) {
-      account(leg, drains.get(i), states.moment(outAt[i]));
+      accounts.close(leg, drains.get(i), states.moment(outAt[i]));
     }
   }
 
@@ -177,32 +175,5 @@ final class TripRun {
       case 2 -> first + " and " + stores.get(1).title();
       default -> first + " and " + (stores.size() - 1) + " more";
     };
-  }
-
-  private void account(Leg leg, Drain drain, Moment out) {
-    if (drain.isIdle()) {
-      return;
-    }
-    boolean fuel = drain.kind() == SupplyKind.FUEL;
-    stocks.add(
-        new Stock(
-            drain.kind(),
-            leg.id(),
-            Math.round(drain.startG()),
-            Math.round(drain.contentG()),
-            Math.round(drain.used()),
-            fuel ? OptionalDouble.empty() : lasts(drain, leg.days()),
-            fuel ? lasts(drain, leg.distanceKm()) : OptionalDouble.empty()));
-    long missing = Math.round(drain.missing());
-    if (missing > 0L) {
-      shortfalls.add(new Shortfall(drain.kind(), leg.id(), missing, out));
-    }
-  }
-
-  /** How much longer or farther the rest would last at the rate of a leg of this extent. */
-  private static OptionalDouble lasts(Drain drain, double extent) {
-    return drain.demand() > 0.0
-        ? OptionalDouble.of(drain.unitsLeft() / drain.demand() * extent)
-        : OptionalDouble.empty();
   }
 }

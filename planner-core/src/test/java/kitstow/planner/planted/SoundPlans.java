@@ -43,7 +43,7 @@ import kitstow.planner.testkit.Rigs;
  * Random sound plans on three rigs with slides, roof bars and bodies across the rear axle line. All
  * invented. A plan grows item by item; a place is taken only if no binding rule is broken there.
  */
-final class SoundPlans {
+public final class SoundPlans {
   private static final int LEAST_ITEMS = 20;
   private static final int MOST_CORNERS = 150;
 
@@ -67,6 +67,11 @@ final class SoundPlans {
       case 1 -> java.util.Map.of("drawer", Rigs.REAR_BAY, "slide", "drawer/deck");
       default -> java.util.Map.of("drawer", Rigs.FRONT_BAY, "slide", Rigs.REAR_BAY);
     };
+  }
+
+  /** The scenario alone, its modules each with one bay. */
+  public static Scenario scenario(long seed) {
+    return scenario(new Random(seed), (int) (seed % 3));
   }
 
   private static Scenario scenario(Random random, int rig) {

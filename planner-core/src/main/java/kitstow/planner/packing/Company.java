@@ -1,4 +1,4 @@
-package kitstow.planner.rules;
+package kitstow.planner.packing;
 
 import java.util.List;
 import java.util.Locale;
@@ -11,18 +11,21 @@ import kitstow.planner.model.PlacedItem;
  * shared air, all others by space. Common practice; the gas and petrol rows follow state guidance
  * [S97, S98, S100], ignition near petrol vapour [S100].
  */
-final class Company {
+public final class Company {
   /** Two marks that do not go together. */
-  record Pair(Mark one, Mark other) {
-    boolean byAir() {
+  public record Pair(Mark one, Mark other) {
+    /** Whether the pair is judged by shared air instead of by space. */
+    public boolean byAir() {
       return one == Mark.FUEL || one == Mark.GAS || other == Mark.FUEL || other == Mark.GAS;
     }
 
-    String text() {
+    /** The pair in words. */
+    public String text() {
       return word(one) + " with " + word(other) + (byAir() ? " in the same air" : " in one space");
     }
 
-    String apart() {
+    /** Where one of the two had better go. */
+    public String apart() {
       return byAir() ? "that shares no air with the other" : "of its own";
     }
 
@@ -67,12 +70,12 @@ final class Company {
   private Company() {}
 
   /** The first pair of marks for which two items may never be where they are. */
-  static Optional<Pair> hardPair(PlacedItem a, PlacedItem b) {
+  public static Optional<Pair> hardPair(PlacedItem a, PlacedItem b) {
     return firstIn(HARD, a, b);
   }
 
   /** The first pair of marks for which two items had better not be where they are. */
-  static Optional<Pair> softPair(PlacedItem a, PlacedItem b) {
+  public static Optional<Pair> softPair(PlacedItem a, PlacedItem b) {
     return firstIn(SOFT, a, b);
   }
 

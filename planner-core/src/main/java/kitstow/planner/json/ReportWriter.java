@@ -1,0 +1,128 @@
+package kitstow.planner.json;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Ute;
+import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Finding;
+import kitstow.planner.report.LimitReading;
+import kitstow.planner.report.Verdict;
+
+/**
+ * Writes a report as JSON. From its bodies, masses and shifts alone the totals, axle loads, centre
+ * of mass and overhang moment of every state follow. Masses resolve 1 g; loads are rounded up and
+ * margins down. The same report is always the same text: no clock is in it.
+ */
+public final class ReportWriter {
+  /** Version of the format. */
+  public static final int SCHEMA_VERSION = 1;
+
+  private final CheckReport report;
+  private final Loading loading;
+  private final Output out;
+
+  private ReportWriter(CheckReport report, Output out) {
+    this.report = report;
+    this.loading = report.situation().loading();
+    this.out = out;
+  }
+
+  /** The report as a JSON text that ends in a line feed. */
+  public static String write(CheckReport report) {
+    return Output.text(out -> new ReportWriter(report, out).fields());
+  }
+
+  private void fields() {
+    out.whole("schemaVersion", SCHEMA_VERSION);
+    out.object("verdict", fields -> verdict(report.verdict()));
+    out.object("frame", fields -> frame());
+    BodyWriter.bodies(report.situation(), out);
+    StateWriter states = new StateWriter(loading, out);
+    out.listAlways("states", report.states(), states::write);
+    out.listAlways("placements", loading.placed().values(), this::placement);
+    out.listAlways("stayHome", home(), this::home);
+    out.listAlways("findings", report.findings(), this::finding);
+    out.nothing("bound");
+    out.nothing("solve");
+  }
+
+  private void verdict(Verdict verdict) {
+    String kind =
+        switch (verdict.kind()) {
+          case WITHIN -> "within";
+          case ON_PAPER_ONLY -> "onPaperOnly";
+          case OVER -> "over";
+        };
+    Optional<LimitReading> tightest = verdict.tightest();
+    out.text("kind", kind);
+    out.textOrNull("rule", tightest.map(reading -> reading.rule().name()));
+    out.textOrNull("stateId", tightest.map(reading -> reading.state().id()));
+    if (tightest.isPresent()) {
+      out.down("marginKg", tightest.get().margin().marginKg(), 3);
+    } else {
+      out.nothing("marginKg");
+    }
+  }
+
+  private void frame() {
+    Ute ute = loading.scenario().ute();
+    out.whole("rearAxleXMm", ute.wheelbaseMm());
+    out.whole("wheelbaseMm", ute.wheelbaseMm());
+    if (ute.ball().isPresent()) {
+      out.whole("ballXMm", ute.ball().get().xMm());
+    } else {
+      out.nothing("ballXMm");
+    }
+  }
+
+  private void placement(PlacedItem placed) {
+    Item item = placed.item();
+    out.text("itemId", item.id());
+    BodyWriter.unit(unitOf(item, placed.unit()), out);
+    out.text("spaceId", placed.space().id());
+    out.milli("massKg", item.mass().massG());
+    BodyWriter.corners(placed.box(), out);
+  }
+
+  private record Home(Item item, int unit) {}
+
+  private List<Home> home() {
+    List<Home> home = new ArrayList<>();
+    for (Item item : loading.scenario().items()) {
+      for (int unit = 1; unit <= item.quantity(); unit++) {
+        if (loading.home().contains(item.keyOf(unit))) {
+          home.add(new Home(item, unit));
+        }
+      }
+    }
+    return home;
+  }
+
+  private void home(Home home) {
+    out.text("itemId", home.item().id());
+    BodyWriter.unit(unitOf(home.item(), home.unit()), out);
+    // A plan typed by hand does not say why; reasons come with plans that were searched for.
+    out.listAlways("reasons", List.of(), reason -> {});
+  }
+
+  private static int unitOf(Item item, int unit) {
+    return item.quantity() == 1 ? 0 : unit;
+  }
+
+  private void finding(Finding finding) {
+    out.text("rule", finding.rule().name());
+    out.word("severity", finding.severity());
+    out.text("stateId", finding.stateId());
+    out.textsAlways("subjectIds", finding.subjectIds());
+    out.near("value", finding.value(), 6);
+    out.near("limit", finding.limit(), 6);
+    out.text("unit", finding.unit());
+    out.text("source", finding.source());
+    out.text("message", finding.message());
+    out.text("mend", finding.mend());
+  }
+}

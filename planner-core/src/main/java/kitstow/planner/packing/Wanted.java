@@ -1,0 +1,25 @@
+package kitstow.planner.packing;
+
+import java.util.List;
+import kitstow.planner.model.Item;
+
+/**
+ * A unit of an item that is to be placed.
+ *
+ * @param item the item
+ * @param unit its unit, from 1
+ * @param key its body key
+ * @param poses the ways it may stand
+ * @param firstPose index of the pose to try before all others, or -1
+ */
+public record Wanted(Item item, int unit, String key, List<Pose> poses, int firstPose) {
+  /** A unit without a preferred pose. */
+  public static Wanted of(Item item, int unit) {
+    return new Wanted(item, unit, item.keyOf(unit), Pose.of(item), -1);
+  }
+
+  /** The same unit with a pose to try first. */
+  public Wanted preferring(int pose) {
+    return new Wanted(item, unit, key, poses, pose);
+  }
+}

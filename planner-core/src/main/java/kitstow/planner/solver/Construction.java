@@ -1,0 +1,96 @@
+package kitstow.planner.solver;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.Space;
+import kitstow.planner.packing.Wanted;
+import org.jspecify.annotations.Nullable;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
+
+/**
+ * Packs as the trade does: what must come first, then heavy and bulky before light, each unit into
+ * the space where the whole load stays best: within limits, little behind the rear axle.
+ */
+final class Construction {
+  private final PackingProblem problem;
+
+  Construction(PackingProblem problem) {
+    this.problem = problem;
+  }
+
+  /**
+   * Packs everything into an empty packing.
+   *
+   * @param noise how far the order may stray, 0 for none
+   */
+  void packAll(Packing packing, Random random, double noise) {
+    List<Integer> order = new ArrayList<>();
+    double[] weight = new double[problem.units().size()];
+    for (int i = 0; i < weight.length; i++) {
+      order.add(i);
+      weight[i] = weightOf(problem.units().get(i).item()) * (1.0 + noise * random.nextDouble());
+    }
+    order.sort(
+        Comparator.comparingInt((Integer i) -> classOf(problem.units().get(i).item()))
+            .thenComparing(Comparator.comparingDouble((Integer i) -> weight[i]).reversed()));
+    insert(packing, order, /* keepRanks= */ false);
+  }
+
+  /** Pinned and must-take things first. */
+  private static int classOf(Item item) {
+    if (item.pin().isPresent()) {
+      return 0;
+    }
+    return switch (item.need()) {
+      case MUST -> 1;
+      case SHOULD -> 2;
+      case NICE -> 3;
+    };
+  }
+
+  /** Heavy and bulky first: kilograms and litres count alike. */
+  private static double weightOf(Item item) {
+    double litres = item.shapes().get(0).volumeMm3() / 1.0e6;
+    return item.mass().massG() / 1000.0 + litres * 0.5;
+  }
+
+  /** Gives each unit in turn the space in which the whole load scores best. */
+  void insert(Packing packing, List<Integer> order, boolean keepRanks) {
+    int rank = keepRanks ? -1 : 0;
+    for (int unit : order) {
+      int rankNow = keepRanks ? packing.rankOf(unit) : rank++;
+      packing.assign(unit, null, 0, rankNow);
+      packing.assign(unit, bestSpace(packing, unit, rankNow), 0, rankNow);
+    }
+  }
+
+  private @Nullable String bestSpace(Packing packing, int unit, int rank) {
+    Wanted wanted = problem.units().get(unit);
+    String best = null;
+    BendableLongScore bestScore = score(packing);
+    double bestArm = Double.MAX_VALUE;
+    for (Space space : packing.view().rig().spaces().values()) {
+      if (!packing.view().mayHold(wanted, space)) {
+        continue;
+      }
+      packing.assign(unit, space.id(), 0, rank);
+      BendableLongScore score = score(packing);
+      double arm = packing.armMm(unit);
+      int order = score.compareTo(bestScore);
+      if (order > 0 || (order == 0 && best != null && arm < bestArm)) {
+        best = space.id();
+        bestScore = score;
+        bestArm = arm;
+      }
+    }
+    packing.assign(unit, null, 0, rank);
+    return best;
+  }
+
+  private BendableLongScore score(Packing packing) {
+    return packing.levels().toScore(problem.scenario().settings().massLimits());
+  }
+}

@@ -1,0 +1,155 @@
+package kitstow.planner.solver;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.KeepClear;
+import kitstow.planner.model.LoadPlan;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.ModuleChoice;
+import kitstow.planner.model.Need;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.packing.Wanted;
+
+/** What does not change during one search: the scenario, its units, and rigs seen so far. */
+final class PackingProblem {
+  private static final int MOST_RIGS = 64;
+
+  private final Scenario scenario;
+  private final List<Wanted> units = new ArrayList<>();
+  private final Map<String, Integer> indexByKey = new LinkedHashMap<>();
+  private final int reachMm;
+  private final Map<String, Seen> rigs =
+      new LinkedHashMap<>(16, 0.75f, /* accessOrder= */ true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Seen> eldest) {
+          return size() > MOST_RIGS;
+        }
+      };
+  private final long overWithoutGearG;
+  private double stepNm = 5.0;
+
+  /** A rig and the shape of its limits. */
+  record Seen(RigView view, LimitShape shape) {}
+
+  PackingProblem(Scenario scenario) {
+    this.scenario = scenario;
+    int reach = 0;
+    for (Item item : scenario.items()) {
+      for (int unit = 1; unit <= item.quantity(); unit++) {
+        indexByKey.put(item.keyOf(unit), units.size());
+        units.add(Wanted.of(item, unit));
+      }
+      for (KeepClear keep : item.keepClear()) {
+        reach = Math.max(reach, keep.clearMm());
+      }
+    }
+    this.reachMm = reach;
+    Seen seen = rig(firstBays(scenario));
+    Loading empty =
+        Loading.of(
+            scenario,
+            new LoadPlan(
+                scenario.id(), seen.view().moduleBays(), new ArrayList<>(), LoadPlan.Origin.HAND));
+    this.overWithoutGearG =
+        new StateTable(empty, seen.shape()).worstOf(new ArrayList<>(), new BarLoads()).overG();
+  }
+
+  /** Every module in the first bay it lists that nobody took before it. */
+  static Map<String, String> firstBays(Scenario scenario) {
+    Map<String, String> bays = new LinkedHashMap<>();
+    for (ModuleChoice choice : scenario.modules()) {
+      for (String bay : choice.bayIds()) {
+        if (!bays.containsValue(bay)) {
+          bays.put(choice.module().id(), bay);
+          break;
+        }
+      }
+    }
+    return bays;
+  }
+
+  Scenario scenario() {
+    return scenario;
+  }
+
+  List<Wanted> units() {
+    return units;
+  }
+
+  /** Ids of all spaces that some choice of bays can have. */
+  List<String> allSpaceIds() {
+    java.util.Set<String> ids = new java.util.LinkedHashSet<>();
+    ids.addAll(rig(firstBays(scenario)).view().rig().spaces().keySet());
+    for (ModuleChoice choice : openModules()) {
+      for (String bay : choice.bayIds()) {
+        java.util.Map<String, String> bays = new LinkedHashMap<>(firstBays(scenario));
+        bays.values().remove(bay);
+        bays.put(choice.module().id(), bay);
+        bays.keySet().removeIf(id -> hostMissing(bays, id));
+        ids.addAll(rig(bays).view().rig().spaces().keySet());
+      }
+      java.util.Map<String, String> without = new LinkedHashMap<>(firstBays(scenario));
+      without.remove(choice.module().id());
+      without.keySet().removeIf(id -> hostMissing(without, id));
+      ids.addAll(rig(without).view().rig().spaces().keySet());
+    }
+    return new ArrayList<>(ids);
+  }
+
+  /** Whether the bay of a module is on a module that is not fitted. */
+  static boolean hostMissing(Map<String, String> bays, String moduleId) {
+    String bay = bays.get(moduleId);
+    int slash = bay == null ? -1 : bay.indexOf('/');
+    return bay != null && slash >= 0 && !bays.containsKey(bay.substring(0, slash));
+  }
+
+  /** Modules whose bay is open or that may be left out. */
+  List<ModuleChoice> openModules() {
+    List<ModuleChoice> open = new ArrayList<>();
+    for (ModuleChoice choice : scenario.modules()) {
+      if (choice.bayIds().size() > 1 || choice.need() != Need.MUST) {
+        open.add(choice);
+      }
+    }
+    return open;
+  }
+
+  /** The rig under some bays; worked out once for each choice of bays. */
+  synchronized Seen rig(Map<String, String> moduleBays) {
+    String key = new TreeMap<>(moduleBays).toString();
+    Seen seen = rigs.get(key);
+    if (seen == null) {
+      RigView view = new RigView(scenario, moduleBays, reachMm);
+      seen = new Seen(view, new LimitShape(view, scenario));
+      rigs.put(key, seen);
+    }
+    return seen;
+  }
+
+  /** Index of a unit by its body key. */
+  int indexOf(String key) {
+    Integer index = indexByKey.get(key);
+    if (index == null) {
+      throw new IllegalArgumentException("no such unit: " + key);
+    }
+    return index;
+  }
+
+  long overWithoutGearG() {
+    return overWithoutGearG;
+  }
+
+  double stepNm() {
+    return stepNm;
+  }
+
+  void stepNm(double value) {
+    stepNm = value;
+  }
+}

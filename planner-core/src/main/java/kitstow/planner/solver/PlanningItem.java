@@ -1,0 +1,84 @@
+package kitstow.planner.solver;
+
+import kitstow.planner.packing.Wanted;
+import org.jspecify.annotations.Nullable;
+import org.optaplanner.core.api.domain.entity.PlanningEntity;
+import org.optaplanner.core.api.domain.lookup.PlanningId;
+import org.optaplanner.core.api.domain.variable.PlanningVariable;
+
+/** One unit of gear as the search sees it. Annotations stand on fields for Android's sake. */
+@PlanningEntity
+class PlanningItem {
+  @PlanningId private String key;
+  private int index;
+  private @Nullable Wanted wanted;
+
+  /** Space id; null stays home. */
+  @PlanningVariable(valueRangeProviderRefs = "spaces", nullable = true)
+  private @Nullable String space;
+
+  /** Pose to try first: 0 for none, else its index plus one. */
+  @PlanningVariable(valueRangeProviderRefs = "poses")
+  private Integer pose = 0;
+
+  /** Place in the order in which a space is filled; ties go to the lower index. */
+  @PlanningVariable(valueRangeProviderRefs = "ranks")
+  private Integer rank = 0;
+
+  /** For the solver's cloning. */
+  PlanningItem() {
+    this.key = "";
+  }
+
+  PlanningItem(int index, Wanted wanted) {
+    this.key = wanted.key();
+    this.index = index;
+    this.wanted = wanted;
+    this.rank = index;
+  }
+
+  String key() {
+    return key;
+  }
+
+  int index() {
+    return index;
+  }
+
+  Wanted wanted() {
+    Wanted w = wanted;
+    if (w == null) {
+      throw new IllegalStateException("not yet cloned: " + key);
+    }
+    return w;
+  }
+
+  @Nullable String space() {
+    return space;
+  }
+
+  void setSpace(@Nullable String value) {
+    space = value;
+  }
+
+  int pose() {
+    return pose;
+  }
+
+  void setPose(int value) {
+    pose = value;
+  }
+
+  int rank() {
+    return rank;
+  }
+
+  void setRank(int value) {
+    rank = value;
+  }
+
+  @Override
+  public String toString() {
+    return key;
+  }
+}

@@ -1,0 +1,43 @@
+package kitstow.planner.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** Reports keep to the schema that is published with them. */
+class ReportSchemaTest {
+  private final Schema schema = schema();
+
+  private static Schema schema() {
+    Path file = Path.of(System.getProperty("kitstow.scenarios"), "schema", "report.schema.json");
+    try {
+      return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+          .getSchema(Files.readString(file));
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  @Test
+  void aReportIsValid() {
+    assertThat(schema.validate(Reports.everyKeyJson(), InputFormat.JSON)).isEmpty();
+  }
+
+  @Test
+  void aKeyThatIsNotInTheSchemaIsRefused() {
+    String more = Reports.everyKeyJson().replaceFirst("\"frame\"", "\"frames\"");
+    assertThat(schema.validate(more, InputFormat.JSON)).isNotEmpty();
+  }
+
+  @Test
+  void theSameReportIsTheSameText() {
+    assertThat(Reports.everyKeyJson()).isEqualTo(Reports.everyKeyJson());
+  }
+}

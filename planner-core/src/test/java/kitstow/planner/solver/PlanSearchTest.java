@@ -1,0 +1,62 @@
+package kitstow.planner.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import kitstow.planner.LoadPlanner;
+import kitstow.planner.model.RuleKind;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.planted.SoundPlans;
+import kitstow.planner.report.CheckReport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.config.solver.SolverConfig;
+
+/** Plans found on generated, invented scenarios. */
+class PlanSearchTest {
+  private static PlanSearch.Best solve(Scenario scenario, long seed, long steps) {
+    return PlanSearch.solve(
+        new PlanSearch.Request(scenario, seed, steps, /* seconds= */ 0.0, /* threads= */ 1),
+        best -> {},
+        () -> false);
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {0, 1, 2, 3, 4, 5})
+  void solvedPlanBreaksNoRuleOfPlaceCompanyOrReach(long seed) {
+    Scenario scenario = SoundPlans.scenario(seed);
+    PlanSearch.Best best = solve(scenario, seed, 200);
+
+    CheckReport report = LoadPlanner.check(scenario, best.plan());
+    assertThat(report.brokenFindings()).noneMatch(f -> f.rule().kind() != RuleKind.NEED);
+  }
+
+  @Test
+  void sameSeedAndStepsGiveTheSamePlan() {
+    Scenario scenario = SoundPlans.scenario(7);
+
+    assertThat(solve(scenario, 3, 100)).isEqualTo(solve(scenario, 3, 100));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {0, 1, 2})
+  void incrementalScoreEqualsThePlainScoreInFullAssert(long seed) {
+    Scenario scenario = SoundPlans.scenario(seed);
+    PlanSearch.Request request = new PlanSearch.Request(scenario, seed, 60, 0.0, 1);
+    PackingProblem problem = new PackingProblem(scenario);
+    SolverConfig config = PlanSearch.config(request, seed);
+    config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
+    config
+        .getScoreDirectorFactoryConfig()
+        .setAssertionScoreDirectorFactory(
+            new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(PlainScore.class));
+    PlanningLoad start = PlanSearch.construct(problem, seed);
+
+    PlanningLoad found = SolverFactory.<PlanningLoad>create(config).buildSolver().solve(start);
+
+    assertThat(found.score()).isNotNull();
+  }
+}

@@ -1,0 +1,77 @@
+package kitstow.tui.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import kitstow.planner.LoadPlanner;
+import kitstow.planner.json.ReportWriter;
+import kitstow.planner.report.CheckReport;
+import kitstow.tui.view.ReportText;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Judges a plan and tells how the loaded ute stands in every moment of the trip. */
+@Command(
+    name = "check",
+    description = "Judges a plan: masses, axles, ratings, support, company and reach.",
+    exitCodeOnInvalidInput = ExitCode.BAD_INPUT,
+    exitCodeOnExecutionException = ExitCode.OWN_FAULT,
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:within limits, if only on paper; notes do not count",
+      "1:a rule is broken, or something that must come along stays home",
+      "2:the command line or an input file is wrong",
+      "70:a fault in kitstow itself"
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  kitstow check desert.json desert-plan.json",
+      "  kitstow check desert.json desert-plan.json --json > report.json"
+    })
+public final class CheckCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private Layout layout;
+
+  @Parameters(index = "0", paramLabel = "SCENARIO", description = "JSON file of the scenario.")
+  private Path scenario;
+
+  @Parameters(index = "1", paramLabel = "PLAN", description = "JSON file of a plan for it.")
+  private Path plan;
+
+  @Option(
+      names = "--catalogue",
+      paramLabel = "DIR",
+      description =
+          "Folder of catalogue files. Without it: the folder 'catalogue' beside the scenario, else"
+              + " the built-in catalogue.")
+  private @Nullable Path catalogue;
+
+  @Option(names = "--json", description = "Write the report as JSON.")
+  private boolean json;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    InputFaults faults = new InputFaults();
+    Optional<CheckInput> input = CheckInput.read(scenario, plan, catalogue, faults);
+    faults.print(spec.commandLine().getErr());
+    if (input.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    CheckReport report = LoadPlanner.check(input.get().scenario(), input.get().plan());
+    if (json) {
+      out.print(ReportWriter.write(report));
+    } else {
+      new ReportText(report, layout.page()).lines().forEach(out::println);
+    }
+    out.flush();
+    return report.broken() ? ExitCode.BROKEN : ExitCode.OK;
+  }
+}

@@ -1,0 +1,60 @@
+package kitstow.tui.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import kitstow.planner.json.PlanReader;
+import kitstow.planner.json.ScenarioReader;
+import kitstow.planner.model.Catalogue;
+import kitstow.planner.model.LoadPlan;
+import kitstow.planner.model.Scenario;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A scenario and a plan for it, read from files.
+ *
+ * @param scenario scenario
+ * @param plan plan
+ */
+record CheckInput(Scenario scenario, LoadPlan plan) {
+
+  /** Reads both; absent, with every fault that can be told noted, where they cannot be used. */
+  static Optional<CheckInput> read(
+      Path scenarioFile, Path planFile, @Nullable Path catalogueFolder, InputFaults faults) {
+    Optional<String> scenarioText = TextFile.read(scenarioFile, faults);
+    Optional<String> planText = TextFile.read(planFile, faults);
+    Optional<Catalogue> catalogue = CatalogueSource.read(catalogueFolder, scenarioFile, faults);
+    if (faults.stop() || scenarioText.isEmpty() || catalogue.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Scenario> scenario =
+        scenario(scenarioFile, scenarioText.get(), catalogue.get(), faults);
+    if (scenario.isEmpty() || planText.isEmpty()) {
+      faults.remark(planFile + " was not looked at: it can be read only with a scenario.");
+      return Optional.empty();
+    }
+    return PlanReader.read(planText.get(), scenario.get())
+        .match(
+            read -> {
+              faults.in(planFile.toString(), read.warnings());
+              return Optional.of(new CheckInput(scenario.get(), read.value()));
+            },
+            refused -> {
+              faults.in(planFile.toString(), refused.report());
+              return Optional.empty();
+            });
+  }
+
+  private static Optional<Scenario> scenario(
+      Path file, String text, Catalogue catalogue, InputFaults faults) {
+    return ScenarioReader.read(text, catalogue)
+        .match(
+            read -> {
+              faults.in(file.toString(), read.warnings());
+              return Optional.of(read.value());
+            },
+            refused -> {
+              faults.in(file.toString(), refused.report());
+              return Optional.empty();
+            });
+  }
+}

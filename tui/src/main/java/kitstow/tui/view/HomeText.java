@@ -1,0 +1,45 @@
+package kitstow.tui.view;
+
+import java.util.List;
+import java.util.Locale;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.ModuleChoice;
+import kitstow.planner.model.Need;
+
+/** Gear and modules that stay home. */
+final class HomeText {
+  private HomeText() {}
+
+  static List<String> lines(Loading loading, Subjects subjects, Page page) {
+    Table table = new Table().rest("What").words("Need").figures("kg each").figures("Units");
+    for (Item item : loading.scenario().items()) {
+      int units = 0;
+      for (int unit = 1; unit <= item.quantity(); unit++) {
+        units += loading.home().contains(item.keyOf(unit)) ? 1 : 0;
+      }
+      if (units > 0) {
+        table.row(
+            item.title(),
+            need(item.need()),
+            Figures.loadKg(item.mass().massG() / 1000.0),
+            units + " of " + item.quantity());
+      }
+    }
+    for (ModuleChoice choice : loading.scenario().modules()) {
+      if (!loading.rig().modules().containsKey(choice.module().id())) {
+        long massG = choice.module().fixed().massG() + choice.module().moving().massG();
+        table.row(
+            subjects.any(choice.module().id()) + " (module)",
+            need(choice.need()),
+            Figures.loadKg(massG / 1000.0),
+            "1 of 1");
+      }
+    }
+    return table.isEmpty() ? List.of("Nothing.") : table.lines(page);
+  }
+
+  private static String need(Need need) {
+    return need == Need.MUST ? "MUST" : need.name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,29 @@
+package kitstow.tui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Texts that must stay as they are; {@code -Dgolden.update=true} writes them anew. */
+final class Golden {
+  private static final Path SOURCES = Path.of("src", "test", "resources", "kitstow", "tui");
+
+  private Golden() {}
+
+  static void assertSame(String name, List<String> lines) {
+    Path file = SOURCES.resolve(name);
+    try {
+      if (Boolean.getBoolean("golden.update")) {
+        assertThat(System.getenv("CI")).as("goldens are not rewritten in CI").isNull();
+        Files.writeString(file, String.join("\n", lines) + "\n");
+      }
+      assertThat(lines).containsExactlyElementsOf(Files.readAllLines(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
