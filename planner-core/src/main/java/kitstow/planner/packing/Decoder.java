@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
+import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Pin;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
@@ -25,7 +26,7 @@ import kitstow.planner.model.SpacePointMm;
  */
 public final class Decoder {
   /** Places tried in full for one item before it is given up. */
-  private static final int MOST_TRIES = 60;
+  private static final int MOST_TRIES = 30;
 
   /** What a millimetre of height costs against one of mean reach behind the rear axle. */
   private static final double HEIGHT_COST = 0.25;
@@ -42,7 +43,19 @@ public final class Decoder {
    * @param placed items with a place
    * @param barred for each item without one, the rule that barred it
    */
-  public record Decoded(List<PlacedItem> placed, Map<String, RuleId> barred) {}
+  public record Decoded(List<PlacedItem> placed, Map<String, RuleId> barred, List<Step> steps) {
+    /** Nothing decoded yet. */
+    public static final Decoded NOTHING = new Decoded(List.of(), Map.of(), List.of());
+  }
+
+  /** What became of one item of an order; an order that starts alike starts with the same steps. */
+  public record Step(Wanted wanted, String spaceId, Optional<PlacedItem> place, RuleId barredBy) {
+    boolean isFor(Wanted other, String otherSpaceId) {
+      return wanted.firstPose() == other.firstPose()
+          && wanted.key().equals(other.key())
+          && spaceId.equals(otherSpaceId);
+    }
+  }
 
   /** A decoder for a rig. */
   public Decoder(Rig rig) {
@@ -55,21 +68,29 @@ public final class Decoder {
    *
    * @param cluster spaces whose contents can be in each other's way
    * @param wanted items by space id, in the order in which they are placed
+   * @param before an earlier decode of the same group; the steps the two orders share are not
+   *     searched again
    */
-  public Decoded decode(List<Space> cluster, Map<String, List<Wanted>> wanted) {
+  public Decoded decode(List<Space> cluster, Map<String, List<Wanted>> wanted, Decoded before) {
     Trial trial = new Trial(cluster);
     Map<String, RuleId> barred = new LinkedHashMap<>();
+    List<Step> steps = new ArrayList<>();
+    boolean alike = true;
     for (Space space : cluster) {
       for (Wanted one : wanted.getOrDefault(space.id(), List.of())) {
-        Found found = find(one, space, trial);
-        if (found.place.isPresent()) {
-          trial.add(found.place.get());
+        int at = steps.size();
+        alike =
+            alike && at < before.steps().size() && before.steps().get(at).isFor(one, space.id());
+        Step step = alike ? before.steps().get(at) : find(one, space, trial);
+        steps.add(step);
+        if (step.place().isPresent()) {
+          trial.add(step.place().get());
         } else {
-          barred.put(one.key(), found.barredBy);
+          barred.put(one.key(), step.barredBy());
         }
       }
     }
-    return new Decoded(new ArrayList<>(trial.all()), barred);
+    return new Decoded(new ArrayList<>(trial.all()), barred, steps);
   }
 
   /** Whether a unit can stand in a space at all, in any pose. */
@@ -82,12 +103,14 @@ public final class Decoder {
     return false;
   }
 
-  private record Found(Optional<PlacedItem> place, RuleId barredBy) {}
-
   private record Candidate(Pose pose, PointMm corner, double cost) {}
 
-  private Found find(Wanted wanted, Space space, Trial trial) {
+  private Step find(Wanted wanted, Space space, Trial trial) {
     RuleId barredBy = RuleId.INSIDE_SPACE;
+    if (trial.filledMm3(space.id()) + wanted.poses().get(0).size().volumeMm3()
+        > volumeMm3(Room.of(space))) {
+      return new Step(wanted, space.id(), Optional.empty(), barredBy);
+    }
     List<Pose> first =
         wanted.firstPose() >= 0 && wanted.firstPose() < wanted.poses().size()
             ? List.of(wanted.poses().get(wanted.firstPose()))
@@ -108,7 +131,7 @@ public final class Decoder {
         PlacedItem item = placed(wanted, space, candidate);
         Optional<RuleId> broken = judge.breaks(item, trial);
         if (!broken.isPresent()) {
-          return new Found(Optional.of(item), barredBy);
+          return new Step(wanted, space.id(), Optional.of(item), barredBy);
         }
         if (tries == 0) {
           barredBy = broken.get();
@@ -118,7 +141,11 @@ public final class Decoder {
         }
       }
     }
-    return new Found(Optional.empty(), barredBy);
+    return new Step(wanted, space.id(), Optional.empty(), barredBy);
+  }
+
+  private static long volumeMm3(BoxMm box) {
+    return (long) box.lengthMm() * box.widthMm() * box.heightMm();
   }
 
   private static PlacedItem placed(Wanted wanted, Space space, Candidate candidate) {
@@ -143,30 +170,35 @@ public final class Decoder {
   private void addCandidates(
       Wanted wanted, Space space, Pose pose, Trial trial, List<Candidate> candidates) {
     BoxMm room = Room.of(space);
+    int lastX = room.maxXMm() - pose.size().lengthMm();
+    int lastY = room.maxYMm() - pose.size().widthMm();
+    int lastZ = room.maxZMm() - pose.size().heightMm();
     for (PointMm corner : corners(wanted, space, pose, trial)) {
-      BoxMm box = BoxMm.at(corner, pose.size());
       boolean inside =
-          box.minXMm() >= room.minXMm()
-              && box.minYMm() >= room.minYMm()
-              && box.minZMm() >= room.minZMm()
-              && box.maxXMm() <= room.maxXMm()
-              && box.maxYMm() <= room.maxYMm()
-              && box.maxZMm() <= room.maxZMm();
-      if (inside && free(box, trial)) {
-        candidates.add(new Candidate(pose, corner, cost(box, space)));
+          corner.xMm() >= room.minXMm()
+              && corner.xMm() <= lastX
+              && corner.yMm() >= room.minYMm()
+              && corner.yMm() <= lastY
+              && corner.zMm() >= room.minZMm()
+              && corner.zMm() <= lastZ;
+      if (inside && free(corner, pose.size(), trial)) {
+        candidates.add(new Candidate(pose, corner, cost(BoxMm.at(corner, pose.size()), space)));
       }
     }
   }
 
-  private static boolean free(BoxMm box, Trial trial) {
+  private static boolean free(PointMm corner, SizeMm size, Trial trial) {
+    int maxX = corner.xMm() + size.lengthMm();
+    int maxY = corner.yMm() + size.widthMm();
+    int maxZ = corner.zMm() + size.heightMm();
     for (PlacedItem other : trial.all()) {
       BoxMm o = other.box();
-      if (box.minXMm() < o.maxXMm()
-          && o.minXMm() < box.maxXMm()
-          && box.minYMm() < o.maxYMm()
-          && o.minYMm() < box.maxYMm()
-          && box.minZMm() < o.maxZMm()
-          && o.minZMm() < box.maxZMm()) {
+      if (corner.xMm() < o.maxXMm()
+          && o.minXMm() < maxX
+          && corner.yMm() < o.maxYMm()
+          && o.minYMm() < maxY
+          && corner.zMm() < o.maxZMm()
+          && o.minZMm() < maxZ) {
         return false;
       }
     }

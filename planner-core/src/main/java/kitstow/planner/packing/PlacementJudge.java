@@ -1,6 +1,7 @@
 package kitstow.planner.packing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +31,7 @@ final class PlacementJudge {
 
   private final Rig rig;
   private final Settings settings;
+  private final Map<String, List<BoxMm>> obstacles = new HashMap<>();
 
   PlacementJudge(Rig rig) {
     this.rig = rig;
@@ -102,18 +104,31 @@ final class PlacementJudge {
   }
 
   private boolean hitsModule(PlacedItem item) {
-    for (FittedModule module : rig.modules().values()) {
-      String id = module.module().id();
-      if (item.space().inModules().contains(id)) {
-        continue;
-      }
-      if (Boxes.overlap(module.box(), item.box())
-          || (!item.space().movesWith().contains(id)
-              && Boxes.overlap(SlideTravel.swept(module), item.box()))) {
+    for (BoxMm obstacle : obstacles.computeIfAbsent(item.space().id(), id -> of(item.space()))) {
+      if (Boxes.overlap(obstacle, item.box())) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Modules, and what they sweep, that are no part of a space and reach into it. */
+  private List<BoxMm> of(Space space) {
+    List<BoxMm> found = new ArrayList<>();
+    BoxMm room = Room.of(space);
+    for (FittedModule module : rig.modules().values()) {
+      String id = module.module().id();
+      if (space.inModules().contains(id)) {
+        continue;
+      }
+      if (Boxes.overlap(module.box(), room)) {
+        found.add(module.box());
+      }
+      if (!space.movesWith().contains(id) && Boxes.overlap(SlideTravel.swept(module), room)) {
+        found.add(SlideTravel.swept(module));
+      }
+    }
+    return found;
   }
 
   private boolean foulsDoor(PlacedItem item) {
@@ -185,21 +200,40 @@ final class PlacementJudge {
   }
 
   private Optional<RuleId> losesRoom(PlacedItem item, Trial trial) {
-    List<PlacedItem> all = new ArrayList<>(trial.all());
-    all.add(item);
-    for (PlacedItem one : all) {
+    List<PlacedItem> all = null;
+    for (PlacedItem one : trial.demanding(item)) {
       for (KeepClear keep : one.item().keepClear()) {
-        boolean kept =
-            keep.kind() == KeepClear.Kind.AIR
-                ? AirRoom.kept(all, one, keep)
-                : LidRoom.on(rig, all).opens(one, keep);
+        if (!one.is(item) && !reaches(item, one, keep)) {
+          continue;
+        }
+        if (all == null) {
+          all = new ArrayList<>(trial.all());
+          all.add(item);
+        }
+        boolean air = keep.kind() == KeepClear.Kind.AIR;
+        boolean kept = air ? AirRoom.kept(all, one, keep) : LidRoom.on(rig, all).opens(one, keep);
         if (!kept) {
-          return Optional.of(
-              keep.kind() == KeepClear.Kind.AIR ? RuleId.AIR_CLEARANCE : RuleId.LID_CLEARANCE);
+          return Optional.of(air ? RuleId.AIR_CLEARANCE : RuleId.LID_CLEARANCE);
         }
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether a newcomer stands in any room that another item wants kept clear. */
+  private boolean reaches(PlacedItem newcomer, PlacedItem other, KeepClear keep) {
+    for (BoxMm region : KeptRoom.alternatives(other.box(), other.placement().turn(), keep)) {
+      if (Boxes.overlap(region, newcomer.box())) {
+        return true;
+      }
+      if (keep.kind() == KeepClear.Kind.LID && !other.space().movesWith().isEmpty()) {
+        FittedModule slide = rig.modules().get(other.space().movesWith().get(0));
+        if (slide != null && Boxes.overlap(region.moved(slide.pullOut()), newcomer.box())) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static Optional<RuleId> blocksReach(PlacedItem item, List<PlacedItem> inSpace) {

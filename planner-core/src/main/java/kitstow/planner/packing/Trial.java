@@ -14,6 +14,8 @@ final class Trial {
   private final List<PlacedItem> all = new ArrayList<>();
   private final Map<String, List<PlacedItem>> bySpace = new LinkedHashMap<>();
   private final Map<String, List<Contacts>> contacts = new LinkedHashMap<>();
+  private final List<PlacedItem> demanding = new ArrayList<>();
+  private final Map<String, Long> filledMm3 = new LinkedHashMap<>();
 
   Trial(List<Space> spaces) {
     for (Space space : spaces) {
@@ -28,6 +30,21 @@ final class Trial {
 
   List<PlacedItem> in(String spaceId) {
     return bySpace.getOrDefault(spaceId, List.of());
+  }
+
+  /** Everything that wants room kept clear, a newcomer included. */
+  List<PlacedItem> demanding(PlacedItem newcomer) {
+    if (newcomer.item().keepClear().isEmpty()) {
+      return demanding;
+    }
+    List<PlacedItem> with = new ArrayList<>(demanding);
+    with.add(newcomer);
+    return with;
+  }
+
+  /** Volume that stands in a space, cubic millimetres. */
+  long filledMm3(String spaceId) {
+    return filledMm3.getOrDefault(spaceId, 0L);
   }
 
   /** Contacts of a space with a newcomer: it may also prop up what stands above it. */
@@ -49,6 +66,11 @@ final class Trial {
     Contacts own = Contacts.of(item, item.space(), in(item.space().id()));
     contacts.put(item.space().id(), contactsWith(item, own));
     all.add(item);
+    if (!item.item().keepClear().isEmpty()) {
+      demanding.add(item);
+    }
+    long volume = (long) item.box().lengthMm() * item.box().widthMm() * item.box().heightMm();
+    filledMm3.merge(item.space().id(), volume, Long::sum);
     List<PlacedItem> there = bySpace.get(item.space().id());
     if (there != null) {
       there.add(item);

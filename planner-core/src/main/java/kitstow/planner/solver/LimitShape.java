@@ -3,7 +3,6 @@ package kitstow.planner.solver;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,19 +48,25 @@ final class LimitShape {
   /** Keys of fixed bodies and the weight with which they count. */
   record FixedTerm(String bodyKey, long numerator) {}
 
-  /** One limit in one kind of state. */
+  /** A space whose contents count, by index, and the weight with which they do. */
+  record Member(int space, long numerator) {}
+
+  /** One limit in one kind of state; limits of one rule and subject share an index. */
   record Line(
+      int index,
       RuleId rule,
       String subjectId,
       Lever lever,
       long limitScaled,
       long constantScaled,
       List<FixedTerm> fixed,
-      Map<String, Long> bySpace,
+      List<Member> members,
       long denominator) {}
 
   private final Loading probed;
   private final Map<String, String> spaceOfProbe = new HashMap<>();
+  private final Map<String, Integer> spaceIndex = new HashMap<>();
+  private final Map<String, Integer> lineIndex = new HashMap<>();
   private final Map<String, List<Line>> bySignature = new HashMap<>();
 
   LimitShape(RigView view, Scenario scenario) {
@@ -73,6 +78,7 @@ final class LimitShape {
       probes.add(probe(id));
       placements.add(new Placement(id, 1, space.id(), 0, Turn.LWH, new SpacePointMm(0, 0, 0)));
       spaceOfProbe.put(id, space.id());
+      spaceIndex.put(space.id(), spaceIndex.size());
     }
     this.probed =
         Loading.of(
@@ -131,6 +137,21 @@ final class LimitShape {
     return bySignature.computeIfAbsent(signature, key -> read(state));
   }
 
+  /** Number of spaces. */
+  int spaces() {
+    return spaceIndex.size();
+  }
+
+  /** Index of a space. */
+  int indexOf(String spaceId) {
+    return spaceIndex.getOrDefault(spaceId, -1);
+  }
+
+  /** Number of different limits read so far. */
+  int lines() {
+    return lineIndex.size();
+  }
+
   private List<Line> read(LoadState like) {
     int bodies = probed.bodies().size();
     LoadState empty =
@@ -165,24 +186,26 @@ final class LimitShape {
           default -> Lever.SPACE;
         };
     List<FixedTerm> fixed = new ArrayList<>();
-    Map<String, Long> bySpace = new LinkedHashMap<>();
+    List<Member> members = new ArrayList<>();
     for (LoadLine.Term term : line.terms()) {
       Body body = probed.bodies().get(term.body());
       String space = spaceOfProbe.get(body.key());
       if (body.kind() != BodyKind.ITEM) {
         fixed.add(new FixedTerm(body.key(), term.numerator()));
       } else if (lever == Lever.SPACE && space != null) {
-        bySpace.put(space, term.numerator());
+        members.add(new Member(indexOf(space), term.numerator()));
       }
     }
+    String key = line.rule() + " " + line.subjectId();
     return new Line(
+        lineIndex.computeIfAbsent(key, k -> lineIndex.size()),
         line.rule(),
         line.subjectId(),
         lever,
         line.limitG() * line.denominator(),
         line.scaledLoad(empty),
         fixed,
-        bySpace,
+        members,
         line.denominator());
   }
 }

@@ -38,7 +38,7 @@ final class Packing {
 
   /** The last two decodes of one group of spaces. */
   private static final class Slot {
-    private final Decoder.Decoded[] decoded = new Decoder.Decoded[2];
+    private final Decoder.Decoded[] decoded = {Decoder.Decoded.NOTHING, Decoder.Decoded.NOTHING};
     private final long[][] inputs = {null, null};
     private int now;
   }
@@ -162,7 +162,7 @@ final class Packing {
       }
     }
     int older = 1 - slot.now;
-    slot.decoded[older] = seen.view().decoder().decode(spaces, wanted);
+    slot.decoded[older] = seen.view().decoder().decode(spaces, wanted, slot.decoded[slot.now]);
     slot.inputs[older] = key;
     slot.now = older;
   }

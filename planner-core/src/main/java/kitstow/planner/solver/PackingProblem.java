@@ -91,22 +91,13 @@ final class PackingProblem {
         java.util.Map<String, String> bays = new LinkedHashMap<>(firstBays(scenario));
         bays.values().remove(bay);
         bays.put(choice.module().id(), bay);
-        bays.keySet().removeIf(id -> hostMissing(bays, id));
         ids.addAll(rig(bays).view().rig().spaces().keySet());
       }
       java.util.Map<String, String> without = new LinkedHashMap<>(firstBays(scenario));
       without.remove(choice.module().id());
-      without.keySet().removeIf(id -> hostMissing(without, id));
       ids.addAll(rig(without).view().rig().spaces().keySet());
     }
     return new ArrayList<>(ids);
-  }
-
-  /** Whether the bay of a module is on a module that is not fitted. */
-  static boolean hostMissing(Map<String, String> bays, String moduleId) {
-    String bay = bays.get(moduleId);
-    int slash = bay == null ? -1 : bay.indexOf('/');
-    return bay != null && slash >= 0 && !bays.containsKey(bay.substring(0, slash));
   }
 
   /** Modules whose bay is open or that may be left out. */

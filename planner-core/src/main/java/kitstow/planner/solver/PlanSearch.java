@@ -38,7 +38,7 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
  * seeds at once. The same seed and number of steps give the same plan; a time limit does not.
  */
 public final class PlanSearch {
-  private static final int RESTARTS = 4;
+  private static final int RESTARTS = 2;
   private static final double RESTART_NOISE = 0.8;
   private static final double LEAST_STEP_NM = 5.0;
   private static final double STEP_SHARE = 0.002;
@@ -252,6 +252,9 @@ public final class PlanSearch {
     if (!new PackingProblem(request.scenario()).openModules().isEmpty()) {
       moves.add(
           new ChangeMoveSelectorConfig()
+              .withEntitySelectorConfig(new EntitySelectorConfig(PlanningModule.class)));
+      moves.add(
+          new SwapMoveSelectorConfig()
               .withEntitySelectorConfig(new EntitySelectorConfig(PlanningModule.class)));
     }
     UnionMoveSelectorConfig union = new UnionMoveSelectorConfig().withMoveSelectorList(moves);

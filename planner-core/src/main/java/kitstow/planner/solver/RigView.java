@@ -28,8 +28,9 @@ final class RigView {
   private final Map<String, Boolean> possible = new HashMap<>();
   private final int conflicts;
 
-  RigView(Scenario scenario, Map<String, String> moduleBays, int reachMm) {
-    this.moduleBays = moduleBays;
+  RigView(Scenario scenario, Map<String, String> wantedBays, int reachMm) {
+    Bays bays = Bays.settle(scenario, wantedBays);
+    this.moduleBays = bays.fitted();
     this.rig = Rig.of(scenario, moduleBays);
     this.clusters = Clusters.of(rig, reachMm);
     for (int i = 0; i < clusters.size(); i++) {
@@ -38,7 +39,7 @@ final class RigView {
       }
     }
     this.decoder = new Decoder(rig);
-    this.conflicts = conflictsOf(scenario, moduleBays);
+    this.conflicts = bays.refused() + conflictsOf(scenario, moduleBays);
   }
 
   /** Modules that do not fit, foul a door or stand in each other's way. */

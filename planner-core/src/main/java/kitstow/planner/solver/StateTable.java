@@ -2,7 +2,6 @@ package kitstow.planner.solver;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import kitstow.planner.geometry.BoxMm;
@@ -27,8 +26,10 @@ final class StateTable {
   private final long[] fixedMoment;
   private final Map<String, long[]> varying = new HashMap<>();
   private final int wheelbaseMm;
+  private final LimitShape shape;
 
   StateTable(Loading loading, LimitShape shape) {
+    this.shape = shape;
     this.wheelbaseMm = loading.scenario().ute().wheelbaseMm();
     for (LoadState state : Timeline.of(loading).states()) {
       if (!state.noteOnly() && state.kind() != LoadKind.CERTIFICATION) {
@@ -90,31 +91,43 @@ final class StateTable {
     long[] mass = new long[count];
     long[] rear = new long[count];
     long[] moment = new long[count];
-    Map<String, long[]> bySpace = new LinkedHashMap<>();
+    long[][] bySpace = new long[shape.spaces()][];
+    long constantMass = 0L;
+    long constantRear = 0L;
+    long constantMoment = 0L;
+    long[] constantBySpace = new long[bySpace.length];
     for (PlacedItem item : placed) {
       BoxMm box = item.box();
       long centre = (long) box.minXMm() + box.maxXMm();
+      int space = shape.indexOf(item.space().id());
       long[] own = varying.get(item.key());
-      long constant = own == null ? item.item().mass().massG() : 0L;
-      long constantMoment =
-          own == null
-              ? Lever.overhangHalfGMm(constant, box.minXMm(), box.maxXMm(), wheelbaseMm)
-              : 0L;
-      long[] inSpace = bySpace.computeIfAbsent(item.space().id(), id -> new long[count]);
+      if (own == null) {
+        long massG = item.item().mass().massG();
+        constantMass += massG;
+        constantRear += Lever.rearHalfGMm(massG, centre);
+        constantMoment += Lever.overhangHalfGMm(massG, box.minXMm(), box.maxXMm(), wheelbaseMm);
+        constantBySpace[space] += massG;
+        continue;
+      }
+      if (bySpace[space] == null) {
+        bySpace[space] = new long[count];
+      }
       for (int s = 0; s < count; s++) {
-        long massG = own == null ? constant : own[s];
-        mass[s] += massG;
-        inSpace[s] += massG;
-        rear[s] += Lever.rearHalfGMm(massG, centre);
+        mass[s] += own[s];
+        bySpace[space][s] += own[s];
+        rear[s] += Lever.rearHalfGMm(own[s], centre);
         if (fixedMoment[s] >= 0L) {
-          moment[s] +=
-              own == null
-                  ? constantMoment
-                  : Lever.overhangHalfGMm(massG, box.minXMm(), box.maxXMm(), wheelbaseMm);
+          moment[s] += Lever.overhangHalfGMm(own[s], box.minXMm(), box.maxXMm(), wheelbaseMm);
         }
       }
     }
-    return new Worst(overG(mass, rear, bySpace, bars.overG(placed, this)), worst(moment));
+    for (int s = 0; s < count; s++) {
+      mass[s] += constantMass;
+      rear[s] += constantRear;
+      moment[s] += constantMoment;
+    }
+    long over = overG(mass, rear, bySpace, constantBySpace, bars.overG(placed, this));
+    return new Worst(over, worst(moment));
   }
 
   private long worst(long[] moment) {
@@ -128,7 +141,12 @@ final class StateTable {
   }
 
   private long overG(
-      long[] mass, long[] rear, Map<String, long[]> bySpace, Map<String, Long> over) {
+      long[] mass,
+      long[] rear,
+      long[][] bySpace,
+      long[] constantBySpace,
+      Map<String, Long> overOfBars) {
+    long[] over = new long[shape.lines()];
     for (int s = 0; s < states.size(); s++) {
       List<LimitShape.Line> here = lines.get(s);
       long[] fixed = fixedLoads.get(s);
@@ -138,23 +156,33 @@ final class StateTable {
         switch (line.lever()) {
           case REAR -> scaled += rear[s];
           case FRONT -> scaled += 2L * wheelbaseMm * mass[s] - rear[s];
-          case SPACE -> {
-            for (Map.Entry<String, Long> member : line.bySpace().entrySet()) {
-              long[] inSpace = bySpace.get(member.getKey());
-              scaled += inSpace == null ? 0L : inSpace[s] * member.getValue();
-            }
-          }
+          case SPACE -> scaled += inSpaces(line, bySpace, constantBySpace, s);
         }
         long excess = scaled - line.limitScaled();
         if (excess > 0L) {
           long grams = (excess + line.denominator() - 1L) / line.denominator();
-          over.merge(line.rule() + " " + line.subjectId(), grams, Math::max);
+          over[line.index()] = Math.max(over[line.index()], grams);
         }
       }
     }
     long sum = 0L;
-    for (long grams : over.values()) {
+    for (long grams : over) {
       sum += grams;
+    }
+    for (long grams : overOfBars.values()) {
+      sum += grams;
+    }
+    return sum;
+  }
+
+  private static long inSpaces(
+      LimitShape.Line line, long[][] bySpace, long[] constantBySpace, int state) {
+    long sum = 0L;
+    for (LimitShape.Member member : line.members()) {
+      long[] varyingLoad = bySpace[member.space()];
+      long massG =
+          constantBySpace[member.space()] + (varyingLoad == null ? 0L : varyingLoad[state]);
+      sum += massG * member.numerator();
     }
     return sum;
   }

@@ -42,7 +42,8 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
       }
     }
     return new ScoreLevels(
-            conflicts(situation),
+            Bays.settle(problem.scenario(), PackingScore.baysOf(load)).refused()
+                + conflicts(situation),
             Math.max(0L, overG(situation) - problem.overWithoutGearG()),
             must,
             value,
