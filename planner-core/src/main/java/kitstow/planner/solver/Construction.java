@@ -8,7 +8,6 @@ import kitstow.planner.model.Item;
 import kitstow.planner.model.Space;
 import kitstow.planner.packing.Wanted;
 import org.jspecify.annotations.Nullable;
-import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 
 /**
  * Packs as the trade does: what must come first, then heavy and bulky before light, each unit into
@@ -67,30 +66,31 @@ final class Construction {
     }
   }
 
+  /**
+   * The space in which a unit's mass acts least far behind the rear axle without more overload than
+   * before; null where no space takes it so. Spaces are looked at from the front, and those that
+   * lie wholly behind the best place so far are not.
+   */
   private @Nullable String bestSpace(Packing packing, int unit, int rank) {
     Wanted wanted = problem.units().get(unit);
+    long overBefore = packing.overG();
     String best = null;
-    BendableLongScore bestScore = score(packing);
-    double bestArm = Double.MAX_VALUE;
-    for (Space space : packing.view().rig().spaces().values()) {
+    double bestReach = Double.MAX_VALUE;
+    for (Space space : packing.view().fromTheFront()) {
+      if (packing.view().reachMm(space.box().minXMm()) > bestReach) {
+        break;
+      }
       if (!packing.view().mayHold(wanted, space)) {
         continue;
       }
       packing.assign(unit, space.id(), 0, rank);
-      BendableLongScore score = score(packing);
-      double arm = packing.armMm(unit);
-      int order = score.compareTo(bestScore);
-      if (order > 0 || (order == 0 && best != null && arm < bestArm)) {
+      double reach = packing.reachMm(unit);
+      if (reach < bestReach && packing.overG() <= overBefore) {
         best = space.id();
-        bestScore = score;
-        bestArm = arm;
+        bestReach = reach;
       }
     }
     packing.assign(unit, null, 0, rank);
     return best;
-  }
-
-  private BendableLongScore score(Packing packing) {
-    return packing.levels().toScore(problem.scenario().settings().massLimits());
   }
 }
