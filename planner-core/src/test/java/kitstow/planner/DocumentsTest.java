@@ -154,7 +154,8 @@ class DocumentsTest {
         .contains("mvn -q verify")
         .anyMatch(
             line ->
-                line.startsWith("mvn -q -DskipTests package && java -jar tui/target/kitstow.jar"));
+                line.startsWith(
+                    "mvn -q -DskipTests package && java -jar tui/target/kitstow.jar check"));
     assertThat(text(".ci/run").lines()).anyMatch(line -> line.startsWith("mvn -q verify"));
   }
 

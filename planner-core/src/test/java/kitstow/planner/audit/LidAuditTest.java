@@ -5,6 +5,7 @@ import static kitstow.planner.testkit.BayBuilder.aBay;
 import static kitstow.planner.testkit.ItemBuilder.anItem;
 import static kitstow.planner.testkit.Masses.always;
 import static kitstow.planner.testkit.Masses.kg;
+import static kitstow.planner.testkit.ModuleBuilder.aDrawer;
 import static kitstow.planner.testkit.ModuleBuilder.aModule;
 import static kitstow.planner.testkit.ModuleBuilder.aSlide;
 import static kitstow.planner.testkit.RigBuilder.aDualCab;
@@ -50,6 +51,21 @@ class LidAuditTest {
   }
 
   @Test
+  void aSlideThatComesOutInsideTheCanopyStaysBelowItsTop() {
+    // A bay in the middle that faces right without a door: the chest ends up at y 150 to 450.
+    assertThat(broken(inTheMiddle(500))).isEmpty();
+    assertThat(broken(inTheMiddle(501))).containsExactly("LID_CLEARANCE chest");
+  }
+
+  @Test
+  void aLidThatOpensInsideStaysInItsDrawer() {
+    // The drawer is 200 high, the chest 100. By 680 it is out of the wall, by 679 it is not.
+    assertThat(broken(inDrawer(679, 100))).isEmpty();
+    assertThat(broken(inDrawer(679, 101))).containsExactly("LID_CLEARANCE chest");
+    assertThat(broken(inDrawer(680, 101))).isEmpty();
+  }
+
+  @Test
   void whatRidesAlongIsInTheWayWhereverTheSlideIs() {
     assertThat(broken(withShelfAbove(300))).isEmpty();
     assertThat(broken(withShelfAbove(301))).containsExactly("LID_CLEARANCE chest");
@@ -90,6 +106,18 @@ class LidAuditTest {
   private static RigBuilder withoutDoor(int extensionMm) {
     return onSlide(extensionMm, 900)
         .canopyBay(aBay(FRONT_BAY, 100, 50, 50, new SizeMm(800, 800, 800)).facing(Facing.RIGHT));
+  }
+
+  private static RigBuilder inTheMiddle(int lidMm) {
+    return onSlide(700, lidMm)
+        .canopyBay(aBay(FRONT_BAY, 100, -650, 50, new SizeMm(800, 800, 800)).facing(Facing.RIGHT));
+  }
+
+  private static RigBuilder inDrawer(int extensionMm, int lidMm) {
+    return aDualCab()
+        .fitted(aDrawer("drawer").slide(extensionMm, always(kg(100))), FRONT_BAY)
+        .items(anItem("chest").size(400, 300, 100).lid(lidMm))
+        .put("chest", "drawer/drawer", 0, 0, 0);
   }
 
   /** A second space on the slide starts 300 above the chest. */
