@@ -59,6 +59,11 @@ final class DoorAudit {
         highestMm = Math.max(highestMm, item.block().z().toMm());
       }
     }
+    for (AuditedModule other : audited.modules()) {
+      if (other.fitted().movesWith().contains(module.id())) {
+        highestMm = Math.max(highestMm, other.block().z().toMm());
+      }
+    }
     return highestMm;
   }
 

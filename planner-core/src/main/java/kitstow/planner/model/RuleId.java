@@ -5,7 +5,7 @@ package kitstow.planner.model;
  * rule says is in the class that carries it out.
  */
 public enum RuleId {
-  /** Total mass within GVM. Subject: ute id. */
+  /** Total mass within GVM. Subject: "ute". */
   GVM_LIMIT(RuleKind.LIMIT),
   /** Front axle load within its limit. Subject: "front-axle". */
   FRONT_AXLE_LIMIT(RuleKind.LIMIT),
@@ -84,7 +84,7 @@ public enum RuleId {
   /** A must-take item or module is along. Subject: item key or module id. */
   MUST_TAKE(RuleKind.NEED),
 
-  /** Load left and right alike. Subject: ute id. */
+  /** Load left and right alike. Subject: "ute". */
   LEFT_RIGHT(RuleKind.PREFERENCE),
   /** Share of the total on the front axle. Subject: "front-axle". */
   FRONT_AXLE_SHARE(RuleKind.PREFERENCE),

@@ -118,10 +118,7 @@ final class PlacementJudge {
     BoxMm room = Room.of(space);
     for (FittedModule module : rig.modules().values()) {
       String id = module.module().id();
-      if (space.inModules().contains(id)) {
-        continue;
-      }
-      if (Boxes.overlap(module.box(), room)) {
+      if (!space.inModules().contains(id) && Boxes.overlap(module.box(), room)) {
         found.add(module.box());
       }
       if (!space.movesWith().contains(id) && Boxes.overlap(SlideTravel.swept(module), room)) {

@@ -74,6 +74,11 @@ public final class SlideTravel {
       lower = box.minZMm();
     }
     int upper = box.maxZMm();
+    for (FittedModule other : rig.modules().values()) {
+      if (other.movesWith().contains(id)) {
+        upper = Math.max(upper, other.box().maxZMm());
+      }
+    }
     for (PlacedItem item : items) {
       if (item.space().movesWith().contains(id)) {
         upper = Math.max(upper, item.box().maxZMm());

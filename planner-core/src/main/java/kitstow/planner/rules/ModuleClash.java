@@ -50,12 +50,11 @@ final class ModuleClash implements PlanRule {
 
   private static int clashMm(FittedModule module, PlacedItem item) {
     String id = module.module().id();
-    if (item.space().inModules().contains(id)) {
-      return 0;
-    }
-    int closed = Boxes.overlapDepthMm(module.box(), item.box());
-    int swept = Boxes.overlapDepthMm(SlideTravel.swept(module), item.box());
-    return Math.max(closed, item.space().movesWith().contains(id) ? 0 : swept);
+    boolean within = item.space().inModules().contains(id);
+    boolean ridesAlong = item.space().movesWith().contains(id);
+    int closed = within ? 0 : Boxes.overlapDepthMm(module.box(), item.box());
+    int swept = ridesAlong ? 0 : Boxes.overlapDepthMm(SlideTravel.swept(module), item.box());
+    return Math.max(closed, swept);
   }
 
   private static void add(List<Breach> breaches, String one, String other, int depthMm) {
