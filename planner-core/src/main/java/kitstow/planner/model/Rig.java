@@ -259,11 +259,15 @@ public final class Rig {
             chain(true, fitted, fitted.inModules())));
   }
 
-  /** A space that rises above its module is open to the top of the bay, and ends there. */
+  /**
+   * A space that rises above its module is open to the top of the bay, and ends there; where the
+   * module itself reaches that high, nothing is left of it.
+   */
   private static BoxMm openTop(FittedModule fitted, BoxMm space) {
-    int ceiling = fitted.bay().box().maxZMm();
-    boolean open = space.maxZMm() > fitted.box().maxZMm() && space.minZMm() < ceiling;
-    return open ? space.withHeights(space.minZMm(), Math.min(space.maxZMm(), ceiling)) : space;
+    int ceiling = Math.max(space.minZMm(), fitted.bay().box().maxZMm());
+    return space.maxZMm() > fitted.box().maxZMm()
+        ? space.withHeights(space.minZMm(), Math.min(space.maxZMm(), ceiling))
+        : space;
   }
 
   private static Set<Environment> inherited(

@@ -89,7 +89,7 @@ public final class Clusters {
       extents.add(lids);
       if (slide != null) {
         PointMm out = slide.pullOut();
-        extents.add(lids.moved(out));
+        extents.add(Boxes.union(lids, lids.moved(out)));
       }
     }
     return extents;

@@ -2,6 +2,7 @@ package kitstow.planner.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.Loading;
@@ -30,12 +31,17 @@ final class ModuleClash implements PlanRule {
         FittedModule b = modules.get(j);
         boolean nested =
             a.inModules().contains(b.module().id()) || b.inModules().contains(a.module().id());
-        if (!nested) {
-          add(breaches, a.module().id(), b.module().id(), clashMm(a, b));
-        }
+        int depth = Math.max(ridersIntoMm(loading, a, b), ridersIntoMm(loading, b, a));
+        add(
+            breaches,
+            a.module().id(),
+            b.module().id(),
+            nested ? depth : Math.max(depth, clashMm(a, b)));
       }
       for (PlacedItem item : loading.placed().values()) {
-        add(breaches, modules.get(i).module().id(), item.key(), clashMm(modules.get(i), item));
+        FittedModule module = modules.get(i);
+        int depth = Math.max(clashMm(module, item), ridersIntoMm(loading, module, item));
+        add(breaches, module.module().id(), item.key(), depth);
       }
     }
     return breaches;
@@ -46,6 +52,39 @@ final class ModuleClash implements PlanRule {
     int aSweeps = Boxes.overlapDepthMm(SlideTravel.swept(a), b.box());
     int bSweeps = Boxes.overlapDepthMm(SlideTravel.swept(b), a.box());
     return Math.max(closed, Math.max(aSweeps, bSweeps));
+  }
+
+  /** How deep what rides on a slide reaches into another module on its way out. */
+  private static int ridersIntoMm(Loading loading, FittedModule slide, FittedModule other) {
+    String id = slide.module().id();
+    String otherId = other.module().id();
+    if (slide.inModules().contains(otherId) || other.movesWith().contains(id)) {
+      return 0;
+    }
+    int depth = 0;
+    for (PlacedItem rider : loading.placed().values()) {
+      if (rider.space().movesWith().contains(id) && !rider.space().inModules().contains(otherId)) {
+        BoxMm way = SlideTravel.swept(rider.box(), slide);
+        depth = Math.max(depth, Boxes.overlapDepthMm(way, other.box()));
+      }
+    }
+    return depth;
+  }
+
+  /** How deep what rides on a slide reaches into gear that stays, on its way out. */
+  private static int ridersIntoMm(Loading loading, FittedModule slide, PlacedItem other) {
+    String id = slide.module().id();
+    if (other.space().movesWith().contains(id)) {
+      return 0;
+    }
+    int depth = 0;
+    for (PlacedItem rider : loading.placed().values()) {
+      if (rider.space().movesWith().contains(id)) {
+        BoxMm way = SlideTravel.swept(rider.box(), slide);
+        depth = Math.max(depth, Boxes.overlapDepthMm(way, other.box()));
+      }
+    }
+    return depth;
   }
 
   private static int clashMm(FittedModule module, PlacedItem item) {
