@@ -30,11 +30,11 @@ final class RigView {
   private final Map<String, Boolean> possible = new HashMap<>();
   private final int conflicts;
 
-  RigView(Scenario scenario, Map<String, String> wantedBays, int reachMm) {
+  RigView(Scenario scenario, Map<String, String> wantedBays) {
     Bays bays = Bays.settle(scenario, wantedBays);
     this.moduleBays = bays.fitted();
     this.rig = Rig.of(scenario, moduleBays);
-    this.clusters = Clusters.of(rig, reachMm);
+    this.clusters = Clusters.of(rig);
     for (int i = 0; i < clusters.size(); i++) {
       for (Space space : clusters.get(i)) {
         clusterOf.put(space.id(), i);
