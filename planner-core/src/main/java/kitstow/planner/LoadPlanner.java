@@ -69,6 +69,7 @@ public final class LoadPlanner {
       PlanSearch.Request request, PlanSearch.Progress progress, BooleanSupplier cancelled) {
     PlanSearch.Best best = PlanSearch.solve(request, progress, cancelled);
     CheckReport report = check(request.scenario(), best.plan());
+    Set<String> withoutGear = brokenWithoutGear(request.scenario(), best.plan());
     Set<String> unsound = new TreeSet<>();
     for (Finding finding : report.brokenFindings()) {
       boolean ofTheSearch =
@@ -76,7 +77,7 @@ public final class LoadPlanner {
             case GEOMETRY, COMPANY, REACH -> true;
             case LIMIT, NEED, PREFERENCE -> false;
           };
-      if (ofTheSearch) {
+      if (ofTheSearch && !withoutGear.contains(finding.key())) {
         unsound.add(finding.key());
       }
     }
@@ -84,5 +85,17 @@ public final class LoadPlanner {
       throw new UnsoundPlanException(unsound);
     }
     return report;
+  }
+
+  /** What is broken by the rig itself: modules that do not fit the only bays they may have. */
+  private static Set<String> brokenWithoutGear(Scenario scenario, LoadPlan plan) {
+    LoadPlan bare =
+        new LoadPlan(plan.scenarioId(), plan.moduleBays(), new ArrayList<>(), plan.origin());
+    Set<String> keys = new TreeSet<>();
+    for (Finding finding :
+        CheckReport.of(Situation.of(Loading.of(scenario, bare))).brokenFindings()) {
+      keys.add(finding.key());
+    }
+    return keys;
   }
 }

@@ -231,7 +231,7 @@ public final class Decoder {
     }
     int length = pose.size().lengthMm();
     int width = pose.size().widthMm();
-    List<PointMm> corners = new ArrayList<>();
+    List<PointMm> corners = new ArrayList<>(8 + 13 * trial.in(space.id()).size());
     addRow(corners, box.minXMm(), box.minZMm(), box, width);
     space.bars().ifPresent(bars -> addBarCorners(corners, space, bars, length, width));
     for (PlacedItem other : trial.in(space.id())) {
@@ -246,9 +246,6 @@ public final class Decoder {
       corners.add(new PointMm(o.minXMm(), o.maxYMm() - width, o.maxZMm()));
       corners.add(new PointMm(o.maxXMm() - length, o.minYMm(), o.maxZMm()));
       addRow(corners, o.maxXMm(), o.minZMm(), box, width);
-      if (o.minZMm() != box.minZMm()) {
-        addRow(corners, o.maxXMm(), box.minZMm(), box, width);
-      }
     }
     return corners;
   }

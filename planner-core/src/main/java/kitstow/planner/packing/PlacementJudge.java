@@ -122,6 +122,9 @@ final class PlacementJudge {
 
   /** Whether a newcomer is hit by what slides out, or slides out into something itself. */
   private boolean hitsOnTheWayOut(PlacedItem item, Trial trial) {
+    if (item.space().movesWith().isEmpty() && !trial.anythingSlides()) {
+      return false;
+    }
     for (PlacedItem other : trial.all()) {
       if (ridesInto(item, other.space(), other.box())
           || ridesInto(other, item.space(), item.box())) {

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * the space where the whole load stays best: within limits, little behind the rear axle.
  */
 final class Construction {
+  private static final int MUCH_CHOICE = 4;
+
   private final PackingProblem problem;
 
   Construction(PackingProblem problem) {
@@ -34,8 +36,18 @@ final class Construction {
     }
     order.sort(
         Comparator.comparingInt((Integer i) -> classOf(problem.units().get(i).item()))
+            .thenComparingInt(i -> choice(packing, problem.units().get(i)))
             .thenComparing(Comparator.comparingDouble((Integer i) -> weight[i]).reversed()));
     insert(packing, order, /* keepRanks= */ false);
+  }
+
+  /** Spaces that can hold a unit at all; what has little choice goes before what has much. */
+  private static int choice(Packing packing, Wanted wanted) {
+    int takers = 0;
+    for (Space space : packing.view().fromTheFront()) {
+      takers += packing.view().mayHold(wanted, space) ? 1 : 0;
+    }
+    return Math.min(takers, MUCH_CHOICE);
   }
 
   /** Pinned and must-take things first. */
