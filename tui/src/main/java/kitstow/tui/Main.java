@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import kitstow.tui.cli.CheckCommand;
 import kitstow.tui.cli.ExitCode;
 import kitstow.tui.cli.OwnFault;
+import kitstow.tui.cli.PlanCommand;
 import kitstow.tui.cli.RulesCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -17,17 +18,18 @@ import picocli.CommandLine.Spec;
     name = "kitstow",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {CheckCommand.class, RulesCommand.class},
+    subcommands = {PlanCommand.class, CheckCommand.class, RulesCommand.class},
     description = "Plans where the kit goes in a ute with a tray and a canopy.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done; a plan is within its limits",
       "1:a plan breaks a rule or leaves home what must come along",
       "2:the command line or an input file is wrong",
+      "3:no plan was found in time",
       "70:a fault in kitstow itself"
     },
     footerHeading = "%nExamples:%n",
-    footer = {"  kitstow check desert.json desert-plan.json", "  kitstow rules"},
+    footer = {"  kitstow plan desert.json", "  kitstow check desert.json desert-plan.json"},
     exitCodeOnInvalidInput = ExitCode.BAD_INPUT,
     exitCodeOnExecutionException = ExitCode.OWN_FAULT)
 public final class Main implements Runnable {
@@ -37,6 +39,8 @@ public final class Main implements Runnable {
 
   /** Runs the command and ends the process with its exit code. */
   public static void main(String[] args) {
+    // The solver logs to nowhere; without this its logging would say so on standard error.
+    System.setProperty("slf4j.internal.verbosity", "ERROR");
     PrintWriter out = new PrintWriter(System.out, true, UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, UTF_8);
     int code;

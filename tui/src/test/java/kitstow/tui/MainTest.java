@@ -31,7 +31,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "rules"})
+  @ValueSource(strings = {"plan", "check", "rules"})
   void helpOfEveryVerbHasTwoExamples(String verb) {
     Run run = Run.of(verb, "--help");
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);

@@ -120,6 +120,15 @@ final class Output {
     step(writer::nullValue);
   }
 
+  /** Writes a whole number, or that there is none. */
+  void wholeOrNull(String key, OptionalLong value) {
+    if (value.isPresent()) {
+      whole(key, value.getAsLong());
+    } else {
+      nothing(key);
+    }
+  }
+
   /** Writes a text, or that there is none. */
   void textOrNull(String key, Optional<String> value) {
     if (value.isPresent()) {

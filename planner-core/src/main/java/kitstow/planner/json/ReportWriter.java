@@ -9,13 +9,15 @@ import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Ute;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
+import kitstow.planner.report.HomeReason;
 import kitstow.planner.report.LimitReading;
+import kitstow.planner.report.Searched;
 import kitstow.planner.report.Verdict;
 
 /**
  * Writes a report as JSON. From its bodies, masses and shifts alone the totals, axle loads, centre
  * of mass and overhang moment of every state follow. Masses resolve 1 g; loads are rounded up and
- * margins down. The same report is always the same text: no clock is in it.
+ * margins down. The same report is always the same text, but for what is under {@code timing}.
  */
 public final class ReportWriter {
   /** Version of the format. */
@@ -23,17 +25,24 @@ public final class ReportWriter {
 
   private final CheckReport report;
   private final Loading loading;
+  private final Optional<Searched> searched;
   private final Output out;
 
-  private ReportWriter(CheckReport report, Output out) {
+  private ReportWriter(CheckReport report, Optional<Searched> searched, Output out) {
     this.report = report;
+    this.searched = searched;
     this.loading = report.situation().loading();
     this.out = out;
   }
 
   /** The report as a JSON text that ends in a line feed. */
   public static String write(CheckReport report) {
-    return Output.text(out -> new ReportWriter(report, out).fields());
+    return Output.text(out -> new ReportWriter(report, Optional.empty(), out).fields());
+  }
+
+  /** The report on a plan that was searched for. */
+  public static String write(CheckReport report, Searched searched) {
+    return Output.text(out -> new ReportWriter(report, Optional.of(searched), out).fields());
   }
 
   private void fields() {
@@ -47,7 +56,26 @@ public final class ReportWriter {
     out.listAlways("stayHome", home(), this::home);
     out.listAlways("findings", report.findings(), this::finding);
     out.nothing("bound");
-    out.nothing("solve");
+    if (searched.isPresent()) {
+      out.object("solve", fields -> solve(searched.get()));
+      searched
+          .get()
+          .tookSeconds()
+          .ifPresent(took -> out.object("timing", fields -> out.near("searchSeconds", took, 3)));
+    } else {
+      out.nothing("solve");
+    }
+  }
+
+  private void solve(Searched search) {
+    out.whole("seed", search.seed());
+    out.wholeOrNull("steps", search.steps());
+    if (search.secondsLimit().isPresent()) {
+      out.near("secondsLimit", search.secondsLimit().getAsDouble(), 3);
+    } else {
+      out.nothing("secondsLimit");
+    }
+    out.wholeOrNull("scoreCalculations", search.scoreCalculations());
   }
 
   private void verdict(Verdict verdict) {
@@ -106,7 +134,20 @@ public final class ReportWriter {
     out.text("itemId", home.item().id());
     BodyWriter.unit(unitOf(home.item(), home.unit()), out);
     // A plan typed by hand does not say why; reasons come with plans that were searched for.
-    out.listAlways("reasons", List.of(), reason -> {});
+    List<HomeReason> reasons = new ArrayList<>();
+    for (HomeReason reason : searched.map(Searched::reasons).orElse(List.of())) {
+      if (reason.key().equals(home.item().keyOf(home.unit()))) {
+        reasons.add(reason);
+      }
+    }
+    out.listAlways("reasons", reasons, this::reason);
+  }
+
+  private void reason(HomeReason reason) {
+    out.text("spaceId", reason.spaceId());
+    out.text("rule", reason.rule().name());
+    out.up("shortBy", reason.shortBy(), 3);
+    out.text("unit", reason.unit());
   }
 
   private static int unitOf(Item item, int unit) {

@@ -138,7 +138,7 @@ public final class PlanSearch {
       }
     }
     if (best == null) {
-      throw new IllegalStateException("the search ended without a plan");
+      throw new NoPlanException();
     }
     return best(best, bestSeed, request);
   }

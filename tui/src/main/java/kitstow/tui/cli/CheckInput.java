@@ -44,6 +44,16 @@ record CheckInput(Scenario scenario, LoadPlan plan) {
             });
   }
 
+  /** Reads a scenario alone. */
+  static Optional<Scenario> readScenario(
+      Path scenarioFile, @Nullable Path catalogueFolder, InputFaults faults) {
+    Optional<String> text = TextFile.read(scenarioFile, faults);
+    Optional<Catalogue> catalogue = CatalogueSource.read(catalogueFolder, scenarioFile, faults);
+    return faults.stop() || text.isEmpty() || catalogue.isEmpty()
+        ? Optional.empty()
+        : scenario(scenarioFile, text.get(), catalogue.get(), faults);
+  }
+
   private static Optional<Scenario> scenario(
       Path file, String text, Catalogue catalogue, InputFaults faults) {
     return ScenarioReader.read(text, catalogue)

@@ -1,5 +1,6 @@
 package kitstow.tui.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import kitstow.planner.model.Item;
@@ -11,13 +12,34 @@ import kitstow.planner.model.Need;
 final class HomeText {
   private HomeText() {}
 
+  /** Units at home in one sentence, what must come along first. */
+  static String inWords(Loading loading) {
+    List<String> must = new ArrayList<>();
+    List<String> rest = new ArrayList<>();
+    for (Item item : loading.scenario().items()) {
+      int units = unitsHome(loading, item);
+      if (units > 0) {
+        String what = (units > 1 ? units + " x " : "") + item.title();
+        boolean needed = item.need() == Need.MUST;
+        (needed ? must : rest).add(what + (needed ? " (MUST)" : ""));
+      }
+    }
+    must.addAll(rest);
+    return String.join("; ", must) + ".";
+  }
+
+  private static int unitsHome(Loading loading, Item item) {
+    int units = 0;
+    for (int unit = 1; unit <= item.quantity(); unit++) {
+      units += loading.home().contains(item.keyOf(unit)) ? 1 : 0;
+    }
+    return units;
+  }
+
   static List<String> lines(Loading loading, Subjects subjects, Page page) {
     Table table = new Table().rest("What").words("Need").figures("kg each").figures("Units");
     for (Item item : loading.scenario().items()) {
-      int units = 0;
-      for (int unit = 1; unit <= item.quantity(); unit++) {
-        units += loading.home().contains(item.keyOf(unit)) ? 1 : 0;
-      }
+      int units = unitsHome(loading, item);
       if (units > 0) {
         table.row(
             item.title(),

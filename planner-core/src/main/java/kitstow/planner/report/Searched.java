@@ -1,0 +1,28 @@
+package kitstow.planner.report;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+
+/**
+ * How a plan was searched for, and why what stays home does.
+ *
+ * @param seed random seed of the search that found it
+ * @param steps limit in steps, if any
+ * @param secondsLimit limit in time, if any
+ * @param scoreCalculations plans scored, where it is counted
+ * @param tookSeconds time the search took; not the same on every run
+ * @param reasons why units stay home
+ */
+public record Searched(
+    long seed,
+    OptionalLong steps,
+    OptionalDouble secondsLimit,
+    OptionalLong scoreCalculations,
+    OptionalDouble tookSeconds,
+    List<HomeReason> reasons) {
+  /** Copies its collections. */
+  public Searched {
+    reasons = List.copyOf(reasons);
+  }
+}

@@ -1,0 +1,161 @@
+package kitstow.tui.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
+import kitstow.planner.LoadPlanner;
+import kitstow.planner.json.PlanWriter;
+import kitstow.planner.json.ReportWriter;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Searched;
+import kitstow.planner.solver.NoPlanException;
+import kitstow.planner.solver.PlanSearch;
+import kitstow.tui.view.PlanText;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Finds a plan and tells how the ute stands with it. */
+@Command(
+    name = "plan",
+    description = "Finds a place for everything and judges the plan like any other.",
+    exitCodeOnInvalidInput = ExitCode.BAD_INPUT,
+    exitCodeOnExecutionException = ExitCode.OWN_FAULT,
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:within limits, if only on paper; notes do not count",
+      "1:a rule is broken, or something that must come along stays home",
+      "2:the command line or an input file is wrong",
+      "3:no plan was found in time",
+      "70:a fault in kitstow itself"
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  kitstow plan desert.json --out desert-plan.json",
+      "  kitstow plan desert.json --steps 2000 --seed 7 --json > report.json"
+    })
+public final class PlanCommand implements Callable<Integer> {
+  /** Who finds a plan: the planner, or a test in its place. */
+  interface Planner {
+    CheckReport plan(
+        PlanSearch.Request request, PlanSearch.Progress progress, BooleanSupplier cancelled);
+  }
+
+  private final Planner planner;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private Layout layout;
+
+  @Mixin private SearchOptions search;
+
+  @Parameters(index = "0", paramLabel = "SCENARIO", description = "JSON file of the scenario.")
+  private Path scenario;
+
+  @Option(
+      names = "--catalogue",
+      paramLabel = "DIR",
+      description =
+          "Folder of catalogue files. Without it: the folder 'catalogue' beside the scenario, else"
+              + " the built-in catalogue.")
+  private @Nullable Path catalogue;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Write the plan to this file; 'check' reads it.")
+  private @Nullable Path outFile;
+
+  @Option(names = "--json", description = "Write the report as JSON.")
+  private boolean json;
+
+  /** The verb with the planner behind it. */
+  public PlanCommand() {
+    this(LoadPlanner::plan);
+  }
+
+  PlanCommand(Planner planner) {
+    this.planner = planner;
+  }
+
+  @Override
+  public Integer call() {
+    search.refuseWrong(spec);
+    PrintWriter err = spec.commandLine().getErr();
+    InputFaults faults = new InputFaults();
+    if (outFile != null) {
+      OutFile.check(outFile, faults);
+    }
+    Optional<Scenario> read = CheckInput.readScenario(scenario, catalogue, faults);
+    faults.print(err);
+    if (faults.stop() || read.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    try (Interruption interruption = new Interruption()) {
+      return search(read.get(), interruption);
+    } catch (NoPlanException e) {
+      err.println(
+          scenario + ": no plan was found in time. Hint: give it more --seconds or --steps");
+      return ExitCode.NO_PLAN;
+    }
+  }
+
+  private int search(Scenario asked, Interruption interruption) {
+    PrintWriter err = spec.commandLine().getErr();
+    ProgressLine progress = new ProgressLine(err, ProgressLine.somebodyWatches());
+    CheckReport report;
+    double tookSeconds;
+    try {
+      report =
+          planner.plan(
+              search.request(asked),
+              progress,
+              () -> {
+                progress.tick();
+                return interruption.asked();
+              });
+    } finally {
+      tookSeconds = progress.seconds();
+      progress.end();
+    }
+    print(report, tookSeconds);
+    if (outFile != null) {
+      String plan = PlanWriter.write(report.situation().loading().plan());
+      Optional<String> fault = OutFile.write(outFile, plan);
+      if (fault.isPresent()) {
+        err.println(fault.get());
+        return ExitCode.BAD_INPUT;
+      }
+    }
+    return report.broken() ? ExitCode.BROKEN : ExitCode.OK;
+  }
+
+  private void print(CheckReport report, double tookSeconds) {
+    PrintWriter out = spec.commandLine().getOut();
+    OptionalLong seed = report.situation().loading().plan().origin().seed();
+    Searched searched =
+        new Searched(
+            seed.orElse(0L),
+            search.stepsLimit(),
+            search.secondsLimit(),
+            OptionalLong.empty(),
+            OptionalDouble.of(tookSeconds),
+            List.of());
+    if (json) {
+      out.print(ReportWriter.write(report, searched));
+    } else {
+      new PlanText(report, searched, search.threads(), layout.page()).lines().forEach(out::println);
+    }
+    out.flush();
+  }
+}

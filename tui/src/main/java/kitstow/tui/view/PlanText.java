@@ -1,0 +1,64 @@
+package kitstow.tui.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import kitstow.planner.model.Loading;
+import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Searched;
+
+/** A plan that was searched for: how it was found, and the report on it. */
+public final class PlanText {
+  private final CheckReport report;
+  private final Searched searched;
+  private final int threads;
+  private final Page page;
+
+  /**
+   * A plan on a page.
+   *
+   * @param threads searches that ran side by side
+   */
+  public PlanText(CheckReport report, Searched searched, int threads, Page page) {
+    this.report = report;
+    this.searched = searched;
+    this.threads = threads;
+    this.page = page;
+  }
+
+  /** The whole text, one line for each line of it. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>(search());
+    lines.addAll(new ReportText(report, page).lines());
+    return lines;
+  }
+
+  /** How the plan was searched for and what it leaves. */
+  public List<String> search() {
+    Loading loading = report.situation().loading();
+    int home = loading.home().size();
+    int all = loading.placed().size() + home;
+    StringBuilder text = new StringBuilder("seed ").append(searched.seed());
+    searched.steps().ifPresent(steps -> text.append(", ").append(steps).append(" steps"));
+    searched
+        .secondsLimit()
+        .ifPresent(
+            limit ->
+                text.append(", ")
+                    .append(
+                        limit == Math.rint(limit) ? Figures.near(limit, 0) : String.valueOf(limit))
+                    .append(" s"));
+    text.append(threads == 1 ? "" : ", " + threads + " searches side by side");
+    text.append(": ").append(loading.placed().size()).append(" of ").append(all);
+    text.append(" units aboard");
+    report
+        .worstMoment()
+        .ifPresent(
+            worst ->
+                text.append(", rear overhang moment at most ")
+                    .append(Figures.near(Math.ceil(worst.moment().newtonMetres()), 0))
+                    .append(" N·m"));
+    text.append(". ");
+    text.append(home == 0 ? "Nothing stays home." : "Stays home: " + HomeText.inWords(loading));
+    return page.paragraph("Search    ", text.toString());
+  }
+}

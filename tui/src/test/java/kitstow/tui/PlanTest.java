@@ -1,0 +1,126 @@
+package kitstow.tui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import kitstow.tui.cli.ExitCode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlanTest {
+  private static final String TRIP = Run.small("trip.json");
+
+  @TempDir Path folder;
+
+  @Test
+  void aPlanIsFoundAndToldWithItsReport() {
+    Run run = Run.of("plan", TRIP, "--steps", "50");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.outLines())
+        .allMatch(line -> line.length() <= 80)
+        .noneMatch(line -> line.endsWith(" "));
+    Golden.assertSame("small/planned.report.txt", run.outLines());
+  }
+
+  @Test
+  void aPlanWithinItsLimitsExitsWithZero() throws IOException {
+    Run run = Run.of("plan", edited(gear -> gear.addProperty("need", "nice")), "--steps", "20");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+  }
+
+  /** The small trip with every line of its gear changed. */
+  private String edited(Consumer<JsonObject> change) throws IOException {
+    JsonObject trip = JsonParser.parseString(Files.readString(Path.of(TRIP))).getAsJsonObject();
+    trip.getAsJsonArray("gear").forEach(gear -> change.accept(gear.getAsJsonObject()));
+    Path catalogue = Files.createDirectory(folder.resolve("catalogue"));
+    Files.copy(Path.of(Run.small("catalogue/small.json")), catalogue.resolve("small.json"));
+    return Files.writeString(folder.resolve("trip.json"), trip.toString()).toString();
+  }
+
+  @Test
+  void plainSignsAreKeptTo() {
+    Run run = Run.of("plan", TRIP, "--steps", "5", "--ascii");
+    assertThat(StandardCharsets.US_ASCII.newEncoder().canEncode(run.out())).isTrue();
+  }
+
+  @Test
+  void theFileItWritesIsReadByCheckWithTheSameAnswer() throws IOException {
+    Path plan = folder.resolve("found.json");
+    Run found = Run.of("plan", TRIP, "--steps", "50", "--out", plan.toString());
+    Run checked = Run.of("check", TRIP, plan.toString());
+    assertThat(checked.exitCode()).isEqualTo(found.exitCode());
+    assertThat(found.out()).contains(checked.out());
+    try (var files = Files.list(folder)) {
+      assertThat(files).containsExactly(plan);
+    }
+  }
+
+  @Test
+  void jsonTellsHowItWasSearchedForAndTheClockInOnePlaceOnly() {
+    JsonObject report = json();
+    JsonObject solve = report.getAsJsonObject("solve");
+    assertThat(solve.get("seed").getAsLong()).isEqualTo(3L);
+    assertThat(solve.get("steps").getAsLong()).isEqualTo(20L);
+    assertThat(solve.get("secondsLimit").isJsonNull()).isTrue();
+    assertThat(solve.get("scoreCalculations").isJsonNull()).isTrue();
+    assertThat(report.remove("timing")).isNotNull();
+
+    JsonObject again = json();
+    again.remove("timing");
+    assertThat(again).isEqualTo(report);
+  }
+
+  private static JsonObject json() {
+    Run run = Run.of("plan", TRIP, "--steps", "20", "--seed", "3", "--json");
+    assertThat(run.err()).isEmpty();
+    return JsonParser.parseString(run.out()).getAsJsonObject();
+  }
+
+  @Test
+  void aTimeLimitEndsTheSearch() {
+    Run run = Run.of("plan", TRIP, "--seconds", "0.5", "--threads", "1");
+    assertThat(run.exitCode()).isIn(ExitCode.OK, ExitCode.BROKEN);
+    assertThat(run.out()).startsWith("Search    seed 1, 0.5 s: ");
+  }
+
+  @Test
+  void aMustThatFindsNoPlaceExitsWithOne() throws IOException {
+    String crowded = edited(gear -> gear.addProperty("quantity", 9));
+    Run run = Run.of("plan", crowded, "--steps", "1");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BROKEN);
+    assertThat(run.out()).contains("(MUST)", "MUST_TAKE");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"--seconds,0", "--seconds,-1", "--seconds,NaN", "--steps,0", "--threads,0"})
+  void aSearchThatCannotBeIsRefused(String option, String value) {
+    Run run = Run.of("plan", TRIP, option, value);
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run.err()).contains(option + " is");
+    assertThat(run.out()).isEmpty();
+  }
+
+  @Test
+  void aFolderThatIsNotThereIsToldBeforeTheSearch() {
+    Path plan = folder.resolve("none").resolve("plan.json");
+    Run run = Run.of("plan", TRIP, "--out", plan.toString());
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run.err()).contains("its folder is not there");
+  }
+
+  @Test
+  void aFaultyScenarioIsBadInput() {
+    assertThat(Run.of("plan", Run.small("plan.json")).exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(Run.of("plan", "none.json").err()).contains("there is no such file");
+  }
+}
