@@ -42,7 +42,7 @@ final class CanopyClash implements PlanRule {
         add(
             breaches,
             item.key(),
-            item.item().title(),
+            Names.placed(loading, item),
             Boxes.overlapDepthMm(item.box(), canopy.get()));
       }
     }

@@ -36,12 +36,17 @@ final class ModuleClash implements PlanRule {
             breaches,
             a.module().id(),
             b.module().id(),
+            a.module().title() + " and " + b.module().title(),
             nested ? depth : Math.max(depth, clashMm(a, b)));
       }
       for (PlacedItem item : loading.placed().values()) {
         FittedModule module = modules.get(i);
-        int depth = Math.max(clashMm(module, item), ridersIntoMm(loading, module, item));
-        add(breaches, module.module().id(), item.key(), depth);
+        add(
+            breaches,
+            module.module().id(),
+            item.key(),
+            module.module().title() + " and " + Names.placed(loading, item),
+            Math.max(clashMm(module, item), ridersIntoMm(loading, module, item)));
       }
     }
     return breaches;
@@ -96,7 +101,8 @@ final class ModuleClash implements PlanRule {
     return Math.max(closed, swept);
   }
 
-  private static void add(List<Breach> breaches, String one, String other, int depthMm) {
+  private static void add(
+      List<Breach> breaches, String one, String other, String both, int depthMm) {
     if (depthMm > 0) {
       boolean inOrder = one.compareTo(other) <= 0;
       breaches.add(
@@ -107,7 +113,7 @@ final class ModuleClash implements PlanRule {
               depthMm,
               0.0,
               "mm",
-              one + " and " + other + " are in each other's way",
+              both + " are in each other's way",
               "move one of them by " + depthMm + " mm or more"));
     }
   }

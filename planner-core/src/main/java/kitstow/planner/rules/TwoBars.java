@@ -40,7 +40,7 @@ final class TwoBars implements PlanRule {
                 BarCarriage.beneath(item.box(), item.space(), bars).size(),
                 2.0,
                 "bars",
-                item.item().title() + " does not have its centre between two bars",
+                Names.placed(loading, item) + " does not have its centre between two bars",
                 "lay it across two bars"));
       }
     }
