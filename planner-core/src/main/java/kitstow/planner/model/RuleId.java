@@ -42,6 +42,8 @@ public enum RuleId {
   MODULE_IN_BAY(RuleKind.GEOMETRY),
   /** Module bodies and swept envelopes stay clear of each other. Subjects: both module ids. */
   MODULE_CLASH(RuleKind.GEOMETRY),
+  /** Gear and modules outside the canopy stay clear of its body. Subject: item key or module id. */
+  CANOPY_CLASH(RuleKind.GEOMETRY),
   /** A moving envelope with its tallest content passes its door. Subjects: module id, door id. */
   SLIDE_ENVELOPE(RuleKind.GEOMETRY),
   /** An item lies inside its space. Subjects: item key, space id. */
