@@ -23,7 +23,10 @@ public final class AirRoom {
     return false;
   }
 
-  /** Whether a region holds no other gear or module and reaches into no wall of its space. */
+  /**
+   * Whether a region holds no other gear and reaches into no wall of its space; off a slide, into
+   * no module either.
+   */
   static boolean free(Rig rig, Collection<PlacedItem> all, PlacedItem item, BoxMm region) {
     boolean walled = !item.space().environment().contains(Environment.OPEN_AIR);
     if (walled && Boxes.protrusionMm(region, item.space().box()) > 0) {
@@ -34,8 +37,10 @@ public final class AirRoom {
         return false;
       }
     }
+    boolean stays = item.space().movesWith().isEmpty();
     for (FittedModule module : rig.modules().values()) {
-      if (!item.space().inModules().contains(module.module().id())
+      if (stays
+          && !item.space().inModules().contains(module.module().id())
           && Boxes.overlap(region, module.box())) {
         return false;
       }
