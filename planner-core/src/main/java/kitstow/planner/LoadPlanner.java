@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import kitstow.planner.advice.PackList;
 import kitstow.planner.audit.Audit;
 import kitstow.planner.audit.AuditFinding;
 import kitstow.planner.model.LoadKind;
@@ -53,6 +54,11 @@ public final class LoadPlanner {
       throw new JudgesDifferException(byRules, byAudit);
     }
     return report;
+  }
+
+  /** In which order a judged plan is packed, and where everything is. */
+  public static PackList packList(CheckReport report) {
+    return PackList.of(report.situation());
   }
 
   /**

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Consumer;
 import kitstow.tui.cli.ExitCode;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,19 @@ class PlanTest {
     Path catalogue = Files.createDirectory(folder.resolve("catalogue"));
     Files.copy(Path.of(Run.small("catalogue/small.json")), catalogue.resolve("small.json"));
     return Files.writeString(folder.resolve("trip.json"), trip.toString()).toString();
+  }
+
+  @Test
+  void thePackListAndTheIndexMissNothing() {
+    List<String> lines = Run.of("plan", TRIP, "--steps", "50").outLines();
+    int index = lines.indexOf("Where is what");
+    assertThat(lines.subList(lines.indexOf("Pack list"), index))
+        .filteredOn(line -> line.startsWith("[ ] "))
+        .hasSize(14);
+    assertThat(lines.subList(index, lines.size()))
+        .anyMatch(
+            line -> line.startsWith("Chest fridge 40 L") && line.contains("Flat fridge slide"))
+        .anyMatch(line -> line.startsWith("Folding armchair 2") && line.contains("stays home"));
   }
 
   @Test

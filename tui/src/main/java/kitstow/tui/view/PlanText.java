@@ -2,6 +2,7 @@ package kitstow.tui.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.Loading;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Searched;
@@ -29,7 +30,15 @@ public final class PlanText {
   public List<String> lines() {
     List<String> lines = new ArrayList<>(search());
     lines.addAll(new ReportText(report, page).lines());
+    PackText pack = new PackText(LoadPlanner.packList(report), report.situation().loading(), page);
+    section(lines, "Pack list", pack.packList());
+    section(lines, "Where is what", pack.index());
     return lines;
+  }
+
+  private void section(List<String> lines, String heading, List<String> text) {
+    lines.addAll(page.heading(heading));
+    lines.addAll(text);
   }
 
   /** How the plan was searched for and what it leaves. */
