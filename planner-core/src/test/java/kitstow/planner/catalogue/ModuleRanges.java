@@ -154,6 +154,11 @@ final class ModuleRanges {
             .chosenInside("on-shelf", 350, 1430, 265)
             .ownKg(6, 10)
             .rating(25, 18, 12),
+        row("roof-shelf-1640")
+            .chosenOutside(350, 1640, 295, "cut to a canopy of 1645 inside")
+            .chosenInside("on-shelf", 350, 1630, 265)
+            .ownKg(6, 10)
+            .rating(25, 18, 12),
         row("roof-shelf-1650")
             .chosenOutside(350, 1650, 295, roomAbove)
             .chosenInside("on-shelf", 350, 1640, 265)

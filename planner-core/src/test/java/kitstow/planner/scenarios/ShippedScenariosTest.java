@@ -121,6 +121,33 @@ class ShippedScenariosTest {
         .containsExactly("camera-case", "water-filter", "firewood", "grill", "fire-pit");
   }
 
+  @Test
+  void counterShowsOneCustomersGearInThreeCanopies() {
+    Scenario shortest = ShippedFiles.scenario("counter-1000");
+    assertThat(shortest.items().stream().mapToInt(Item::quantity).sum()).isEqualTo(38);
+    for (String name : List.of("counter-1500", "counter-1700")) {
+      Scenario other = ShippedFiles.scenario(name);
+      assertThat(other.items()).as(name).isEqualTo(shortest.items());
+      assertThat(other.ute()).as(name).isEqualTo(shortest.ute());
+      assertThat(other.trip()).as(name).isEqualTo(shortest.trip());
+      assertThat(other.canopy()).as(name).isNotEqualTo(shortest.canopy());
+    }
+  }
+
+  @Test
+  void workshopLeavesTheBayOfEveryModuleOpen() {
+    assertThat(ShippedFiles.scenario("workshop-drawers").modules())
+        .hasSize(5)
+        .allSatisfy(choice -> assertThat(choice.bayIds()).hasSizeGreaterThan(1));
+  }
+
+  @Test
+  void towingWeekLeavesTheTrailerAtCamp() {
+    assertThat(ShippedFiles.scenario("towing-week").trip().legs())
+        .extracting(leg -> leg.trailerId().isPresent())
+        .containsExactly(true, true, false, true);
+  }
+
   private static LimitReading tightest(CheckReport report, RuleId rule) {
     return report.tightest().stream()
         .filter(reading -> reading.rule() == rule)
