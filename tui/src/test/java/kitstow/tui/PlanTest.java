@@ -2,6 +2,7 @@ package kitstow.tui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
@@ -87,6 +88,10 @@ class PlanTest {
     assertThat(solve.get("secondsLimit").isJsonNull()).isTrue();
     assertThat(solve.get("scoreCalculations").isJsonNull()).isTrue();
     assertThat(report.remove("timing")).isNotNull();
+    for (JsonElement home : report.getAsJsonArray("stayHome")) {
+      assertThat(home.getAsJsonObject().getAsJsonArray("reasons")).isNotEmpty();
+    }
+    assertThat(report.getAsJsonArray("stayHome")).isNotEmpty();
 
     JsonObject again = json();
     again.remove("timing");

@@ -2,7 +2,6 @@ package kitstow.tui.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -150,7 +149,7 @@ public final class PlanCommand implements Callable<Integer> {
             search.secondsLimit(),
             OptionalLong.empty(),
             OptionalDouble.of(tookSeconds),
-            List.of());
+            LoadPlanner.homeReasons(report));
     if (json) {
       out.print(ReportWriter.write(report, searched));
     } else {

@@ -33,6 +33,15 @@ public final class PlanText {
     PackText pack = new PackText(LoadPlanner.packList(report), report.situation().loading(), page);
     section(lines, "Pack list", pack.packList());
     section(lines, "Where is what", pack.index());
+    Subjects subjects = new Subjects(report.situation().loading());
+    StateNames states = new StateNames(report.states());
+    section(
+        lines,
+        "Why it stays home",
+        new ReasonsText(searched.reasons(), report.situation().loading(), subjects, states, page)
+            .lines());
+    section(
+        lines, "Room left", RoomText.lines(LoadPlanner.roomLeft(report), subjects, states, page));
     return lines;
   }
 
