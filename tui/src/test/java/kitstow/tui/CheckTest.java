@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import kitstow.tui.cli.ExitCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CheckTest {
   private static final String TRIP = Run.small("trip.json");
@@ -32,7 +34,11 @@ class CheckTest {
   void aBrokenRuleAndAMustLeftHomeExitWithOne() {
     Run run = Run.of("check", TRIP, BROKEN, "--ascii");
     assertThat(run.exitCode()).isEqualTo(ExitCode.BROKEN);
-    assertThat(run.out()).contains("NO_OVERLAP", "MUST_TAKE", "NOT AS IT MUST BE");
+    assertThat(run.out()).contains("NO_OVERLAP", "MUST_TAKE");
+    assertThat(run.outLines().get(answer(run)))
+        .as("never WITHIN first where a rule is broken")
+        .startsWith("NOT AS IT MUST BE: 2 rules broken (first: ");
+    assertThat(run.out()).contains("masses within on paper only: ");
     assertThat(StandardCharsets.US_ASCII.newEncoder().canEncode(run.out())).isTrue();
     Golden.assertSame("small/broken-plan.report.txt", run.outLines());
   }
@@ -44,12 +50,83 @@ class CheckTest {
         .noneMatch(line -> line.endsWith(" "));
   }
 
+  /** The line after the title block. */
+  private static int answer(Run run) {
+    return run.outLines().indexOf("") + 1;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"remote-fortnight", "dual-cab-fortnight"})
+  void theReportOfAShippedScenarioIsTheOneBesideIt(String name) {
+    Run run = Run.of("check", shipped(name + ".json"), shipped(name + ".plan.json"));
+    assertThat(run.err()).isEmpty();
+    assertThat(run.outLines()).allMatch(line -> line.length() <= 80);
+    Golden.assertShipped(name + ".report.txt", run.outLines());
+  }
+
+  @Test
+  void everyLimitStateAndNoteIsListedOnlyWhenAskedFor() {
+    String[] files = {shipped("remote-fortnight.json"), shipped("remote-fortnight.plan.json")};
+    Run brief = Run.of("check", files[0], files[1]);
+    Run all = Run.of("check", files[0], files[1], "--all");
+    assertThat(all.outLines().size()).isGreaterThan(brief.outLines().size() + 100);
+    assertThat(all.out()).doesNotContain("--all");
+    assertThat(brief.out())
+        .containsPattern("and \\d+ more limits below 50 % \\(check --all lists them\\)")
+        .containsPattern("and \\d+ states in between")
+        .containsPattern("And \\d+ more of POOR_COMPANY");
+  }
+
+  @Test
+  void unitsAndTheirSpaceAreNamed() {
+    Run run =
+        Run.of("check", shipped("remote-fortnight.json"), shipped("remote-fortnight.plan.json"));
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains(
+            "Water can 20 L 2 (in Water cans on the deck, left) comes out only after Water can 20 L"
+                + " 1.");
+  }
+
+  @Test
+  void anOverloadNamesTheHeaviestThreeAndTheNextBreach() {
+    Run run =
+        Run.of(
+            "check", shipped("dual-cab-fortnight.json"), shipped("dual-cab-fortnight.plan.json"));
+    assertThat(run.outLines().get(answer(run))).startsWith("OVER: Rear axle is ");
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("NOT AS IT MUST BE: 2 more breaches of rules (first: Total mass (GVM): ")
+        .contains(" over its limit of 2,000.0 kg; heaviest load on it: ");
+  }
+
+  @Test
+  void aUteThatWasWeighedSaysWhen() {
+    assertThat(Run.of("check", TRIP, PLAN).out())
+        .contains("Vehicle   Mid-size dual cab, weighed 2024-07-01; ");
+    Run run =
+        Run.of(
+            "check", shipped("dual-cab-fortnight.json"), shipped("dual-cab-fortnight.plan.json"));
+    assertThat(run.out()).contains("Vehicle   Mid-size dual cab, given as cab-chassis at tare; ");
+  }
+
+  @Test
+  void heightAndReachAreToldWithWhatToCompareThemWith() {
+    String out = Run.of("check", TRIP, PLAN).out().replaceAll("\\s+", " ");
+    assertThat(out)
+        .containsPattern("Highest centre of mass while moving: \\d+ mm above the ground, ")
+        .contains("60 % of the wheelbase is ", "light-vehicle law differs by state");
+  }
+
+  private static String shipped(String name) {
+    return Path.of("..", "scenarios", name).toString();
+  }
+
   @Test
   void jsonIsWrittenAlone() {
     Run run = Run.of("check", TRIP, BROKEN, "--json");
     assertThat(run.exitCode()).isEqualTo(ExitCode.BROKEN);
     JsonObject report = JsonParser.parseString(run.out()).getAsJsonObject();
     assertThat(report.get("schemaVersion").getAsInt()).isEqualTo(1);
+    assertThat(report.get("brokenRules").getAsInt()).isEqualTo(2);
     assertThat(report.getAsJsonArray("placements")).hasSize(12);
     assertThat(report.getAsJsonArray("stayHome")).hasSize(4);
   }

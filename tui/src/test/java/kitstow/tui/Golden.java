@@ -12,10 +12,21 @@ import java.util.List;
 final class Golden {
   private static final Path SOURCES = Path.of("src", "test", "resources", "kitstow", "tui");
 
+  private static final Path SHIPPED = Path.of("..", "scenarios");
+
   private Golden() {}
 
+  /** A text beside the tests. */
   static void assertSame(String name, List<String> lines) {
-    Path file = SOURCES.resolve(name);
+    assertSame(SOURCES.resolve(name), lines);
+  }
+
+  /** A text beside the shipped scenarios. */
+  static void assertShipped(String name, List<String> lines) {
+    assertSame(SHIPPED.resolve(name), lines);
+  }
+
+  private static void assertSame(Path file, List<String> lines) {
     try {
       if (Boolean.getBoolean("golden.update")) {
         assertThat(System.getenv("CI")).as("goldens are not rewritten in CI").isNull();

@@ -23,6 +23,7 @@ final class AccessoryReader {
     SizeMm size = BoxFields.size(fields, "sizeMm");
     fields.done();
     BoxMm box = BoxMm.at(new PointMm(0, 0, 0), size);
-    return new Accessory(id, title, source, mass, box, /* roof= */ Optional.empty());
+    return new Accessory(
+        id, title, /* entryId= */ id, source, mass, box, /* roof= */ Optional.empty());
   }
 }

@@ -86,6 +86,7 @@ final class ModuleChoiceReader {
     return new FitOutModule(
         id,
         title,
+        module.entryId(),
         module.source(),
         module.size(),
         module.fixed(),

@@ -60,7 +60,18 @@ final class ModuleReader {
           "give the module a \"slide\", or count the mass to fixedKg");
     }
     return new FitOutModule(
-        id, title, source, size, fixed, moving, slide, rating, spaces, bays, tanks);
+        id,
+        title,
+        /* entryId= */ id,
+        source,
+        size,
+        fixed,
+        moving,
+        slide,
+        rating,
+        spaces,
+        bays,
+        tanks);
   }
 
   private Slide slide(Fields fields) {

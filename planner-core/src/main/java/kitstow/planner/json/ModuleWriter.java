@@ -19,7 +19,7 @@ final class ModuleWriter {
   }
 
   void module(FitOutModule module) {
-    out.text("id", module.id());
+    out.text("id", module.entryId());
     out.text("title", module.title());
     out.text("source", module.source());
     size(out, module.size());

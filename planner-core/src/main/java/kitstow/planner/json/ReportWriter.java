@@ -48,6 +48,7 @@ public final class ReportWriter {
   private void fields() {
     out.whole("schemaVersion", SCHEMA_VERSION);
     out.object("verdict", fields -> verdict(report.verdict()));
+    out.whole("brokenRules", report.brokenRules());
     out.object("frame", fields -> frame());
     BodyWriter.bodies(report.situation(), out);
     StateWriter states = new StateWriter(loading, out);

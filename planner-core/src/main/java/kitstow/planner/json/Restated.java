@@ -139,6 +139,7 @@ final class Restated {
     return new FitOutModule(
         module.id(),
         module.title(),
+        module.entryId(),
         module.source(),
         module.size(),
         mass(module.fixed()),
@@ -163,6 +164,7 @@ final class Restated {
     return new Accessory(
         accessory.id(),
         accessory.title(),
+        accessory.entryId(),
         accessory.source(),
         mass(accessory.mass()),
         accessory.box(),

@@ -1,7 +1,9 @@
 package kitstow.planner.json;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitstow.planner.model.Accessory;
 import kitstow.planner.model.FitOutModule;
@@ -23,12 +25,20 @@ public final class ScenarioWriter {
   private final Output out;
   private final RegionWriter regions;
   private final GearWriter gear;
+  private final Map<String, FitOutModule> moduleEntries = new LinkedHashMap<>();
+  private final Map<String, Accessory> accessoryEntries = new LinkedHashMap<>();
 
   private ScenarioWriter(Scenario scenario, Output out) {
     this.scenario = scenario;
     this.out = out;
     this.regions = new RegionWriter(out, scenario.settings());
     this.gear = new GearWriter(out, scenario.items());
+    for (ModuleChoice choice : scenario.modules()) {
+      moduleEntries.putIfAbsent(choice.module().entryId(), choice.module());
+    }
+    for (Accessory accessory : scenario.accessories()) {
+      accessoryEntries.putIfAbsent(accessory.entryId(), accessory);
+    }
   }
 
   /**
@@ -113,10 +123,8 @@ public final class ScenarioWriter {
     out.list("utes", List.of(scenario.ute()), vehicle::ute);
     out.list("trays", listOf(scenario.tray()), vehicle::tray);
     out.list("canopies", listOf(scenario.canopy()), vehicle::canopy);
-    List<FitOutModule> described = new ArrayList<>();
-    scenario.modules().forEach(choice -> described.add(choice.module()));
-    out.list("modules", described, modules::module);
-    out.list("accessories", scenario.accessories(), vehicle::accessory);
+    out.list("modules", moduleEntries.values(), modules::module);
+    out.list("accessories", accessoryEntries.values(), vehicle::accessory);
     out.list("gear", gear.entries(), gear::entry);
   }
 
@@ -146,7 +154,7 @@ public final class ScenarioWriter {
 
   private void accessory(Accessory accessory) {
     out.text("id", accessory.id());
-    out.text("entry", accessory.id());
+    out.text("entry", accessory.entryId());
     out.word("on", Carrier.VEHICLE);
     out.point(
         "cornerMm", accessory.box().minXMm(), accessory.box().minYMm(), accessory.box().minZMm());
@@ -154,8 +162,13 @@ public final class ScenarioWriter {
   }
 
   private void module(ModuleChoice choice) {
-    out.text("id", choice.module().id());
-    out.text("entry", choice.module().id());
+    FitOutModule module = choice.module();
+    out.text("id", module.id());
+    out.text("entry", module.entryId());
+    Optional<FitOutModule> entry = Optional.ofNullable(moduleEntries.get(module.entryId()));
+    if (!entry.map(FitOutModule::title).equals(Optional.of(module.title()))) {
+      out.text("title", module.title());
+    }
     out.textsAlways("bays", choice.bayIds());
     out.word("need", choice.need());
     if (choice.value() != ChoiceFields.usualValue(choice.need())) {

@@ -162,6 +162,7 @@ final class VehicleReader {
                   new Accessory(
                       id,
                       accessory.title(),
+                      accessory.entryId(),
                       accessory.source(),
                       accessory.mass(),
                       BoxMm.at(at, sizeOf(accessory.box())),

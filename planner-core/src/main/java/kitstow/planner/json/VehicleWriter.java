@@ -164,7 +164,7 @@ final class VehicleWriter {
   }
 
   void accessory(Accessory accessory) {
-    out.text("id", accessory.id());
+    out.text("id", accessory.entryId());
     out.text("title", accessory.title());
     out.text("source", accessory.source());
     out.mass(accessory.mass());

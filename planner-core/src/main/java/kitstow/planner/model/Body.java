@@ -15,7 +15,8 @@ import kitstow.planner.geometry.BoxMm;
  * @param spaceId space an item stands in
  * @param box place with everything closed and tanks full, vehicle frame
  * @param nominalG full mass in grams
- * @param toleranceG 95 % half width at full mass, grams
+ * @param toleranceG 95 % half width at full mass, grams; nothing for what was on the ute when it
+ *     was weighed, see {@link Loading#ownToleranceG}
  * @param toleranceKey bodies of one key share their error fully; different keys are independent
  * @param zone part of the vehicle it counts in, where that matters for a roof ledger
  * @param inOverhang whether it counts in the rear overhang moment (all but the ute's own axle

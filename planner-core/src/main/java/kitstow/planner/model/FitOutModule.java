@@ -9,6 +9,7 @@ import kitstow.planner.geometry.SizeMm;
  *
  * @param id unique in the scenario
  * @param title shown to people
+ * @param entryId catalogue entry; modules of one entry share their error
  * @param source where its figures come from
  * @param size outside depth x across x height
  * @param fixed mass that stays in the bay
@@ -22,6 +23,7 @@ import kitstow.planner.geometry.SizeMm;
 public record FitOutModule(
     String id,
     String title,
+    String entryId,
     String source,
     SizeMm size,
     KnownMass fixed,

@@ -41,6 +41,7 @@ public final class Loading {
   private final Rig rig;
   private final List<Body> bodies = new ArrayList<>();
   private final Map<String, Integer> indexByKey = new LinkedHashMap<>();
+  private final Map<Integer, Long> weighedWithUteG = new LinkedHashMap<>();
   private final Map<String, PlacedItem> placed = new LinkedHashMap<>();
   private final Map<String, List<PlacedItem>> bySpace = new LinkedHashMap<>();
   private final Set<String> home = new LinkedHashSet<>();
@@ -125,28 +126,35 @@ public final class Loading {
             .inOverhang(false));
     for (RemovablePart part : ute.parts()) {
       if (part.state() == PartState.ON) {
-        add(fixed(part.id(), BodyKind.PART, part.title(), part.box(), part.mass()));
+        addFitted(
+            part.id(), fixed(part.id(), BodyKind.PART, part.title(), part.box(), part.mass()));
       }
     }
     for (Accessory accessory : scenario.accessories()) {
-      add(
+      addFitted(
+          accessory.id(),
           fixed(
                   accessory.id(),
                   BodyKind.ACCESSORY,
                   accessory.title(),
                   accessory.box(),
                   accessory.mass())
+              .toleranceKey("accessory:" + accessory.entryId())
               .zone(accessory.roof()));
     }
     scenario
         .tray()
         .ifPresent(
-            tray -> add(fixed(Rig.TRAY, BodyKind.TRAY, tray.title(), trayBox(tray), tray.mass())));
+            tray ->
+                addFitted(
+                    Rig.TRAY,
+                    fixed(Rig.TRAY, BodyKind.TRAY, tray.title(), trayBox(tray), tray.mass())));
     scenario
         .canopy()
         .ifPresent(
             canopy ->
-                add(
+                addFitted(
+                    Rig.CANOPY,
                     fixed(
                         Rig.CANOPY,
                         BodyKind.CANOPY,
@@ -179,6 +187,7 @@ public final class Loading {
       inside.addAll(fitted.inModules());
       add(
           fixed(module.id(), BodyKind.MODULE, module.title(), fitted.box(), module.fixed())
+              .toleranceKey("module:" + module.entryId())
               .zone(zone)
               .movesWith(fitted.movesWith())
               .inModules(inside));
@@ -196,7 +205,7 @@ public final class Loading {
                     module.title() + ", moving part",
                     fitted.box(),
                     module.moving())
-                .toleranceKey(module.id())
+                .toleranceKey("module:" + module.entryId())
                 .zone(zone)
                 .movesWith(moves)
                 .inModules(inside));
@@ -209,6 +218,7 @@ public final class Loading {
       if (tank.empty().massG() > 0L) {
         add(
             fixed(tank.id(), BodyKind.TANK, tank.title(), fitted.box(), tank.empty())
+                .toleranceKey(toleranceKey(fitted))
                 .zone(zone)
                 .movesWith(fitted.movesWith())
                 .inModules(fitted.inModules()));
@@ -229,6 +239,16 @@ public final class Loading {
     }
   }
 
+  /** A tank of a module is the same tank in every module of that entry. */
+  private String toleranceKey(FittedTank fitted) {
+    String id = fitted.tank().id();
+    return fitted
+        .moduleId()
+        .map(rig.modules()::get)
+        .map(host -> "module:" + host.module().entryId() + "/" + id.substring(id.indexOf('/') + 1))
+        .orElse(id);
+  }
+
   private void addItems() {
     for (PlacedItem one : placed.values()) {
       Item item = one.item();
@@ -246,7 +266,7 @@ public final class Loading {
           new Draft(one.key(), item.id(), BodyKind.ITEM, item.title(), one.box(), mass)
               .unit(item.quantity() == 1 ? 0 : one.unit())
               .spaceId(one.space().id())
-              .toleranceKey(item.entryId())
+              .toleranceKey("gear:" + item.entryId())
               .zone(Optional.of(one.space().zone()))
               .movesWith(one.space().movesWith())
               .inModules(one.space().inModules()));
@@ -308,6 +328,20 @@ public final class Loading {
     return new Draft(key, key, kind, title, box, mass);
   }
 
+  /**
+   * Adds something that may have been on the ute when its axles were weighed. It was on the scale
+   * then: {@code EmptyUte} takes it out by its stated mass and a state puts the same mass in again,
+   * so that its error cancels and only that of the weighing is left.
+   */
+  private void addFitted(String fittedId, Draft draft) {
+    if (scenario.ute().empty().fitted().contains(fittedId)) {
+      weighedWithUteG.put(bodies.size(), draft.mass.toleranceG());
+      add(draft.weighedWithUte());
+    } else {
+      add(draft);
+    }
+  }
+
   private void add(Draft draft) {
     Body body = draft.body();
     if (indexByKey.putIfAbsent(body.key(), bodies.size()) != null) {
@@ -334,6 +368,14 @@ public final class Loading {
   /** All bodies; their order is that of the masses in a {@link LoadState}. */
   public List<Body> bodies() {
     return Collections.unmodifiableList(bodies);
+  }
+
+  /**
+   * Tolerance of a body's own mass, grams. That of a body which was on the ute when it was weighed
+   * counts only where the ute does not, on a roof or the tray.
+   */
+  public long ownToleranceG(int body) {
+    return weighedWithUteG.getOrDefault(body, bodies.get(body).toleranceG());
   }
 
   /** Index of a body, or -1. */
@@ -365,6 +407,7 @@ public final class Loading {
     private final BoxMm box;
     private final KnownMass mass;
     private int unit;
+    private long toleranceG;
     private String toleranceKey;
     private Optional<String> spaceId = Optional.empty();
     private Optional<Zone> zone = Optional.empty();
@@ -379,7 +422,13 @@ public final class Loading {
       this.title = title;
       this.box = box;
       this.mass = mass;
+      this.toleranceG = mass.toleranceG();
       this.toleranceKey = key;
+    }
+
+    Draft weighedWithUte() {
+      toleranceG = 0L;
+      return this;
     }
 
     Draft unit(int value) {
@@ -427,7 +476,7 @@ public final class Loading {
           spaceId,
           box,
           mass.massG(),
-          mass.toleranceG(),
+          toleranceG,
           toleranceKey,
           zone,
           inOverhang,

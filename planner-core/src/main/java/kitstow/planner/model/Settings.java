@@ -35,7 +35,8 @@ public record Settings(
   /**
    * Defaults: support 0.8, door clearance 10 mm, derates 0.75 and 0.6, roof off-road 0.667, sides
    * within 50 kg, front share 38 % solo and 33 % towing, front drop 10 % (all common practice, no
-   * source); 68 kg + 13.6 kg luggage a seat [S45]; liquids 1.5 % (EN 590: 820 to 845 kg/m3 [S92]).
+   * source); a seat as in {@link SeatAllowance#AUSTRALIA}; liquids 1.5 % (EN 590: 820 to 845 kg/m3
+   * [S92]).
    */
   public static final Settings DEFAULTS =
       new Settings(
@@ -50,7 +51,7 @@ public record Settings(
           /* frontShareSoloPermille= */ 380,
           /* frontShareTowingPermille= */ 330,
           /* frontDropPermille= */ 100,
-          /* seatAllowanceG= */ 81_600L,
+          SeatAllowance.AUSTRALIA.massG(),
           /* liquidTolerancePermille= */ 15);
 
   /** What to do with a rig that cannot keep its mass limits. */

@@ -2,10 +2,13 @@ package kitstow.planner.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import kitstow.planner.model.RuleId;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.statics.HighestCentre;
 
@@ -100,6 +103,13 @@ public final class CheckReport {
       }
     }
     return broken;
+  }
+
+  /** How many rules are broken, however often each. */
+  public int brokenRules() {
+    Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
+    brokenFindings().forEach(finding -> rules.add(finding.rule()));
+    return rules.size();
   }
 
   /** The highest centre of mass while moving, inside the stretches between states too. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.rules.Breach;
@@ -72,22 +71,27 @@ final class FindingsOf {
   private Finding ofReading(LimitReading reading) {
     Margin margin = reading.margin();
     boolean over = margin.verdict() == Margin.Verdict.OVER;
+    String heaviest = Contributors.heaviest(situation.loading(), reading);
     String message =
         over
             ? reading.subjectId()
                 + " carries "
-                + kg(margin.loadKg(), /* up= */ true)
-                + " kg, "
-                + kg(-margin.marginKg(), /* up= */ true)
-                + " kg over its limit of "
-                + kg(margin.limitKg(), /* up= */ false)
-                + " kg"
+                + Amounts.up(margin.loadKg())
+                + ", "
+                + Amounts.up(-margin.marginKg())
+                + " over its limit of "
+                + Amounts.down(margin.limitKg())
+                + (heaviest.isEmpty() ? "" : "; heaviest load on it: " + heaviest)
             : reading.subjectId()
-                + " has "
-                + kg(margin.marginKg(), /* up= */ false)
-                + " kg left, less than the "
-                + kg(margin.rssKg(), /* up= */ true)
-                + " kg by which its masses may be off";
+                + " carries "
+                + Amounts.up(margin.loadKg())
+                + " of "
+                + Amounts.down(margin.limitKg())
+                + ", so "
+                + Amounts.down(margin.marginKg())
+                + " are left, less than the "
+                + Amounts.up(margin.rssKg())
+                + " by which its masses may be off";
     return new Finding(
         reading.rule(),
         over ? Finding.Severity.BROKEN : Finding.Severity.DOUBTFUL,
@@ -99,8 +103,9 @@ final class FindingsOf {
         source(reading.rule()),
         message,
         over
-            ? "take " + kg(-margin.marginKg(), /* up= */ true) + " kg or more off this limit"
-            : "weigh before relying on it");
+            ? "take " + Amounts.up(-margin.marginKg()) + " or more off it"
+            : "weigh before relying on it"
+                + (heaviest.isEmpty() ? "" : ", heaviest first: " + heaviest));
   }
 
   private Finding note(LimitReading reading, String message) {
@@ -133,41 +138,34 @@ final class FindingsOf {
 
   private void addWorstCheck(StateRule rule, List<Finding> findings) {
     StateCheck worst = null;
-    String stateId = "";
+    StateFigures worstFigures = null;
     for (StateFigures figures : states) {
       for (StateCheck check : figures.checks()) {
         if (check.rule() == rule.card().id()
             && check.margin() < 0.0
             && (worst == null || check.margin() < worst.margin())) {
           worst = check;
-          stateId = figures.state().id();
+          worstFigures = figures;
         }
       }
     }
-    if (worst != null) {
+    if (worst != null && worstFigures != null) {
       findings.add(
           new Finding(
               worst.rule(),
               Finding.Severity.NOTE,
-              stateId,
+              worstFigures.state().id(),
               List.of(worst.subjectId()),
               worst.value(),
               worst.limit(),
               worst.unit(),
               source(worst.rule()),
-              rule.card().title() + ": not kept",
-              "move heavy things forward and towards the centre plane"));
+              PracticeWords.message(rule.card().title(), worst, worstFigures, situation.loading()),
+              PracticeWords.mend(worst, worstFigures)));
     }
   }
 
   private String source(RuleId rule) {
     return sources.getOrDefault(rule, "");
-  }
-
-  /** One decimal, loads up and margins down. */
-  private static String kg(double value, boolean up) {
-    double tenths = value * 10.0;
-    double rounded = up ? Math.ceil(tenths - 1e-6) : Math.floor(tenths + 1e-6);
-    return String.format(Locale.ROOT, "%.1f", rounded / 10.0);
   }
 }

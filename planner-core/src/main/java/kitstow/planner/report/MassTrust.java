@@ -20,7 +20,8 @@ import kitstow.planner.statics.Margin;
 
 /**
  * How well the mass of a state is known: how much of it comes from which kind of figure, and which
- * masses may be off by most. What is in tanks goes by volume and density, a kind of its own.
+ * masses may be off by most. What is in tanks goes by volume and density, a kind of its own. What
+ * was on the ute when it was weighed is off by nothing: weighing it alone would add nothing.
  *
  * @param gramsBySource grams by the source of the figure
  * @param byVolumeG grams of what is in tanks
@@ -62,7 +63,7 @@ public record MassTrust(Map<MassSource, Long> gramsBySource, long byVolumeG, Lis
       }
       doubts.merge(
           body.toleranceKey(),
-          new Doubt(titleOf(body), 1, Margin.toleranceG(body, massG) / 1000.0),
+          new Doubt(titleOf(body), 1, Margin.toleranceG(loading, state, i) / 1000.0),
           (a, b) -> new Doubt(a.title(), a.bodies() + b.bodies(), a.kg() + b.kg()));
     }
     List<Doubt> sorted = new ArrayList<>(doubts.values());

@@ -36,7 +36,7 @@ final class AirClearance implements PlanRule {
                 0.0,
                 needed,
                 "mm",
-                item.item().title() + " needs " + needed + " mm of free room",
+                Names.placed(loading, item) + " needs " + needed + " mm of free room",
                 "leave the room before its air face free"));
       }
     }

@@ -40,7 +40,7 @@ final class Bearing implements PlanRule {
           Item item = one.item().item();
           double loadG = carried.getOrDefault(one.item().key(), 0.0);
           if (item.bearsG() > 0L && loadG > item.bearsG() + HALF_A_GRAM) {
-            Breach breach = breach(one.item(), state, loadG);
+            Breach breach = breach(loading, one.item(), state, loadG);
             worst.merge(
                 one.item().key(), breach, (old, now) -> now.value() > old.value() ? now : old);
           }
@@ -51,7 +51,7 @@ final class Bearing implements PlanRule {
     return breaches;
   }
 
-  private static Breach breach(PlacedItem item, LoadState state, double loadG) {
+  private static Breach breach(Loading loading, PlacedItem item, LoadState state, double loadG) {
     double overKg = (loadG - item.item().bearsG()) / 1000.0;
     return new Breach(
         RuleId.BEARING,
@@ -60,7 +60,7 @@ final class Bearing implements PlanRule {
         loadG / 1000.0,
         item.item().bearsG() / 1000.0,
         "kg",
-        item.item().title() + " carries more on top than it may",
+        Names.placed(loading, item) + " carries more on top than it may",
         "take at least " + Math.ceil(overKg * 10.0) / 10.0 + " kg off it");
   }
 }

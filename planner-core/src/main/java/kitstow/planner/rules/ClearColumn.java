@@ -41,8 +41,8 @@ final class ClearColumn implements PlanRule {
                     above.box().minZMm() - item.box().maxZMm(),
                     0.0,
                     "mm",
-                    above.item().title() + " stands over " + item.item().title(),
-                    "move " + above.item().title() + " beside it"));
+                    Names.unit(above) + " stands over " + Names.placed(loading, item),
+                    "move " + Names.unit(above) + " beside it"));
           }
         }
       }

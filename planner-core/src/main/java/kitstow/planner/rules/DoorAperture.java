@@ -34,7 +34,9 @@ final class DoorAperture implements PlanRule {
                 over,
                 0.0,
                 "mm",
-                item.item().title() + " does not pass the door of " + item.space().title(),
+                Names.unit(item)
+                    + " does not pass the door of "
+                    + Names.space(loading, item.space()),
                 "turn it or choose a space behind a larger door"));
       }
     }

@@ -38,7 +38,7 @@ final class FuelOutside implements PlanRule {
                 1.0,
                 0.0,
                 "place",
-                item.item().title() + " is not in the open or in a vented locker",
+                Names.placed(loading, item) + " is not in the open or in a vented locker",
                 "put it in an open-air space or a sealed locker vented outside"));
       }
     }

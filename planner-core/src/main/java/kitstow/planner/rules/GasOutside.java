@@ -16,7 +16,7 @@ final class GasOutside implements PlanRule {
         RuleId.GAS_OUTSIDE,
         "gas rides in the open or in a sealed locker vented outside",
         "AS/NZS 5601.2 as told by Energy Safe Victoria [S94]; state guidance [S97, S98]",
-        SourceStatus.READ,
+        SourceStatus.READ_SECOND_HAND,
         "",
         /* overridable= */ true);
   }
@@ -38,7 +38,7 @@ final class GasOutside implements PlanRule {
                 1.0,
                 0.0,
                 "place",
-                item.item().title() + " is not in the open or in a vented locker",
+                Names.placed(loading, item) + " is not in the open or in a vented locker",
                 "put it in an open-air space or a sealed locker vented outside"));
       }
     }

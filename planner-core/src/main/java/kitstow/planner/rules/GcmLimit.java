@@ -10,7 +10,8 @@ import kitstow.planner.model.UteLimits;
 import kitstow.planner.statics.LoadLine;
 
 /**
- * Ute and trailer within GCM: ute total with ball, plus trailer total, less the ball counted twice.
+ * Ute and trailer within GCM. What rests on the ball is part of the trailer, so it is counted there
+ * and not as a body of the ute: its error is the trailer's.
  */
 final class GcmLimit implements LimitRule {
   @Override
@@ -29,11 +30,10 @@ final class GcmLimit implements LimitRule {
     Trailer towed = trailer.get();
     LoadLine.Builder line =
         LoadLine.of(RuleId.GCM_LIMIT, towed.id(), limits.gcmG().getAsLong(), /* denominator= */ 1L);
+    int ball = loading.indexOf(Loading.BALL);
     for (int i = 0; i < state.size(); i++) {
-      line.add(i, 1L);
+      line.add(i, i == ball ? 0L : 1L);
     }
-    return List.of(
-        line.constant(towed.total().massG() - towed.ball().massG(), towed.total().toleranceG())
-            .build());
+    return List.of(line.constant(towed.total().massG(), towed.total().toleranceG()).build());
   }
 }

@@ -30,7 +30,7 @@ final class InsideSpace implements PlanRule {
                 out,
                 0.0,
                 "mm",
-                item.item().title() + " reaches out of " + item.space().title(),
+                Names.unit(item) + " reaches out of " + Names.space(loading, item.space()),
                 "move it " + out + " mm inward, turn it, or choose a larger space"));
       }
     }

@@ -36,7 +36,7 @@ final class LidClearance implements PlanRule {
                 0.0,
                 needed,
                 "mm",
-                item.item().title() + " needs " + needed + " mm of free room",
+                Names.placed(loading, item) + " needs " + needed + " mm of free room",
                 "lower it, move what is above it, or put it on a slide that brings the lid past the jamb"));
       }
     }

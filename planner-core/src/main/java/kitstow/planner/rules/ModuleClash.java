@@ -31,11 +31,22 @@ final class ModuleClash implements PlanRule {
         boolean nested =
             a.inModules().contains(b.module().id()) || b.inModules().contains(a.module().id());
         if (!nested) {
-          add(breaches, a.module().id(), b.module().id(), clashMm(a, b));
+          add(
+              breaches,
+              a.module().id(),
+              b.module().id(),
+              a.module().title() + " and " + b.module().title(),
+              clashMm(a, b));
         }
       }
       for (PlacedItem item : loading.placed().values()) {
-        add(breaches, modules.get(i).module().id(), item.key(), clashMm(modules.get(i), item));
+        FittedModule module = modules.get(i);
+        add(
+            breaches,
+            module.module().id(),
+            item.key(),
+            module.module().title() + " and " + Names.placed(loading, item),
+            clashMm(module, item));
       }
     }
     return breaches;
@@ -58,7 +69,8 @@ final class ModuleClash implements PlanRule {
     return Math.max(closed, item.space().movesWith().contains(id) ? 0 : swept);
   }
 
-  private static void add(List<Breach> breaches, String one, String other, int depthMm) {
+  private static void add(
+      List<Breach> breaches, String one, String other, String both, int depthMm) {
     if (depthMm > 0) {
       boolean inOrder = one.compareTo(other) <= 0;
       breaches.add(
@@ -69,7 +81,7 @@ final class ModuleClash implements PlanRule {
               depthMm,
               0.0,
               "mm",
-              one + " and " + other + " are in each other's way",
+              both + " are in each other's way",
               "move one of them by " + depthMm + " mm or more"));
     }
   }

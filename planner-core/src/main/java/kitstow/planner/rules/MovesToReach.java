@@ -36,8 +36,8 @@ final class MovesToReach implements PlanRule {
                 first.size(),
                 0.0,
                 "things",
-                item.item().title() + " is behind or under " + Names.of(first),
-                "swap it with " + first.get(0).item().title()));
+                Names.placed(loading, item) + " comes out only after " + Names.of(first),
+                "swap it with " + Names.unit(first.get(0))));
       }
     }
     return breaches;

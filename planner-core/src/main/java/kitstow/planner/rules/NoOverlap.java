@@ -33,7 +33,7 @@ final class NoOverlap implements PlanRule {
                   depth,
                   0.0,
                   "mm",
-                  a.item().title() + " and " + b.item().title() + " share volume",
+                  Names.both(loading, a, b) + " share volume",
                   "move one of them by " + depth + " mm"));
         }
       }

@@ -11,7 +11,13 @@ import kitstow.planner.model.RuleId;
 final class PinKept implements PlanRule {
   @Override
   public RuleCard card() {
-    return RuleCard.geometry(RuleId.PIN_KEPT, "an item is where it is pinned", "");
+    return new RuleCard(
+        RuleId.PIN_KEPT,
+        "an item is where it is pinned",
+        "the gear list",
+        SourceStatus.BY_DEFINITION,
+        "",
+        /* overridable= */ false);
   }
 
   @Override
@@ -36,7 +42,7 @@ final class PinKept implements PlanRule {
                 1.0,
                 0.0,
                 "pin",
-                item.item().title() + " is not where it is pinned",
+                Names.placed(loading, item) + " is not where it is pinned",
                 "put it back in " + pin.spaceId() + " or take the pin off"));
       }
     }

@@ -41,7 +41,7 @@ final class PoorCompany implements PlanRule {
                   1.0,
                   0.0,
                   "pair",
-                  a.item().title() + " and " + b.item().title() + ": " + pair.get().text(),
+                  Names.both(loading, a, b) + ": " + pair.get().text(),
                   "put one of them in a space " + pair.get().apart()));
         }
       }

@@ -33,7 +33,7 @@ final class Support implements PlanRule {
                   contacts.supportedPermille() / 10.0,
                   least / 10.0,
                   "%",
-                  item.item().title()
+                  Names.placed(situation.loading(), item)
                       + " has "
                       + contacts.supportedPermille() / 10
                       + " % of its base supported"

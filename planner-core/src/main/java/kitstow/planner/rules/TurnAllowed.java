@@ -11,7 +11,13 @@ import kitstow.planner.model.RuleId;
 final class TurnAllowed implements PlanRule {
   @Override
   public RuleCard card() {
-    return RuleCard.geometry(RuleId.TURN_ALLOWED, "an item stands only as it may", "");
+    return new RuleCard(
+        RuleId.TURN_ALLOWED,
+        "an item stands only as it may",
+        "the gear list",
+        SourceStatus.BY_DEFINITION,
+        "",
+        /* overridable= */ false);
   }
 
   @Override
@@ -28,7 +34,7 @@ final class TurnAllowed implements PlanRule {
                 1.0,
                 0.0,
                 "turn",
-                item.item().title() + " may not stand as " + item.placement().turn(),
+                Names.placed(loading, item) + " may not stand as " + item.placement().turn(),
                 "stand it as one of " + new TreeSet<>(item.item().turns())));
       }
     }

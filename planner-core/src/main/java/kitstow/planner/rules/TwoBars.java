@@ -37,7 +37,8 @@ final class TwoBars implements PlanRule {
                 BarCarriage.beneath(item.box(), item.space(), bars).size(),
                 2.0,
                 "bars",
-                item.item().title() + " does not lie on two bars with its centre between them",
+                Names.placed(loading, item)
+                    + " does not lie on two bars with its centre between them",
                 "lay it across two bars"));
       }
     }

@@ -6,10 +6,13 @@ import kitstow.planner.model.Body;
 import kitstow.planner.model.BodyKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
+import kitstow.planner.model.Trailer;
 
 /**
  * Load, limit and margin with its bands. Ratings are exact; masses carry their tolerance. Bodies of
- * one catalogue entry share their error fully, different entries are independent.
+ * one catalogue entry share their error fully, different entries are independent. What was on the
+ * ute when its axles were weighed adds nothing to a line that counts the ute: what it is heavier
+ * than stated, the rest of the ute is lighter. On a line without the ute, a roof's, it counts.
  *
  * @param loadKg load
  * @param limitKg limit
@@ -34,10 +37,11 @@ public record Margin(
   public static Margin of(Loading loading, LoadState state, LoadLine line) {
     Map<String, Double> byEntry = new LinkedHashMap<>();
     double worst = line.constantToleranceG();
+    boolean countsUte = countsUte(loading, line);
     for (LoadLine.Term term : line.terms()) {
       Body body = loading.bodies().get(term.body());
       double weight = (double) term.numerator() / line.denominator();
-      double part = weight * toleranceG(body, state.massG(term.body()));
+      double part = weight * toleranceG(loading, state, term.body(), countsUte);
       byEntry.merge(body.toleranceKey(), part, Double::sum);
       worst += Math.abs(part);
     }
@@ -56,14 +60,43 @@ public record Margin(
         line.over(state));
   }
 
-  /**
-   * Tolerance in grams of a body that weighs so much now: the same share of its mass as when full.
-   */
-  public static double toleranceG(Body body, long massG) {
-    if (body.kind() == BodyKind.UTE || body.nominalG() == 0L) {
-      return body.toleranceG();
+  private static boolean countsUte(Loading loading, LoadLine line) {
+    for (LoadLine.Term term : line.terms()) {
+      if (loading.bodies().get(term.body()).kind() == BodyKind.UTE) {
+        return true;
+      }
     }
-    return (double) body.toleranceG() * massG / body.nominalG();
+    return false;
+  }
+
+  /**
+   * What a body adds to the tolerance of the loaded ute in a state, grams: the same share of its
+   * mass as when full.
+   */
+  public static double toleranceG(Loading loading, LoadState state, int body) {
+    return toleranceG(loading, state, body, /* countsUte= */ true);
+  }
+
+  private static double toleranceG(Loading loading, LoadState state, int index, boolean countsUte) {
+    Body body = loading.bodies().get(index);
+    if (body.kind() == BodyKind.BALL) {
+      return ballToleranceG(loading, state);
+    }
+    long toleranceG = countsUte ? body.toleranceG() : loading.ownToleranceG(index);
+    if (body.kind() == BodyKind.UTE || body.nominalG() == 0L) {
+      return toleranceG;
+    }
+    return (double) toleranceG * state.massG(index) / body.nominalG();
+  }
+
+  /** The one body stands for every trailer; its tolerance is that of the trailer that is on. */
+  private static long ballToleranceG(Loading loading, LoadState state) {
+    for (Trailer trailer : loading.scenario().trailers()) {
+      if (state.trailerId().filter(trailer.id()::equals).isPresent()) {
+        return trailer.ball().toleranceG();
+      }
+    }
+    return 0L;
   }
 
   /** What the margin means. */

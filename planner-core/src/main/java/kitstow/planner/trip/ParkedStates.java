@@ -33,6 +33,8 @@ final class ParkedStates {
   private final List<LoadState> states = new ArrayList<>();
   private final Map<String, int[]> riders = new LinkedHashMap<>();
   private final Map<String, Long> ridingAtDeparture = new LinkedHashMap<>();
+  private long[] lastCampG = {};
+  private long[] lastOutG = {};
 
   ParkedStates(Loading loading, Masses masses, StateIds ids) {
     this.loading = loading;
@@ -56,6 +58,7 @@ final class ParkedStates {
     String title = "Before the first leg";
     camp("departure-camp", title + ", camp", Optional.empty());
     long[] massG = nobodyAboardG();
+    lastOutG = massG;
     for (Map.Entry<String, Long> slide : ridingAtDeparture.entrySet()) {
       slide.setValue(ridingG(slide.getKey(), massG));
       slideOut("departure", title, slide.getKey(), massG, Optional.empty());
@@ -80,16 +83,32 @@ final class ParkedStates {
     heavierSlides(leg.id() + "-end", leg.title() + ", end", leg);
   }
 
-  /** After filling up: slides that have become heavier. */
-  void resupplied(Leg leg) {
-    heavierSlides(leg.id() + "-start", leg.title() + ", start", leg);
+  /**
+   * The start of a leg, where something weighs more than when the ute stood last: it was filled up
+   * or has become wet. A leg that takes time has a camp then, before anything is used.
+   */
+  void legStart(Leg leg) {
+    long[] massG = nobodyAboardG();
+    if (leg.days() > 0.0 && anyHeavier(massG, lastCampG)) {
+      camp(leg.id() + "-start-camp", leg.title() + ", start, camp", Optional.of(leg.id()));
+    }
+    if (anyHeavier(massG, lastOutG)) {
+      heavierSlides(leg.id() + "-start", leg.title() + ", start", leg);
+    }
+  }
+
+  private static boolean anyHeavier(long[] massG, long[] thanG) {
+    for (int i = 0; i < massG.length; i++) {
+      if (massG[i] > thanG[i]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void heavierSlides(String id, String title, Leg leg) {
-    if (ridingAtDeparture.isEmpty()) {
-      return;
-    }
     long[] massG = nobodyAboardG();
+    lastOutG = massG;
     for (Map.Entry<String, Long> slide : ridingAtDeparture.entrySet()) {
       if (ridingG(slide.getKey(), massG) > slide.getValue()) {
         slideOut(id, title, slide.getKey(), massG, Optional.of(leg.id()));
@@ -116,6 +135,7 @@ final class ParkedStates {
 
   private void camp(String id, String title, Optional<String> legId) {
     long[] massG = nobodyAboardG();
+    lastCampG = massG.clone();
     ShiftMm[] shift = masses.shifts();
     sleepers.putUp(massG, shift);
     add(id, title, legId, Set.of(), /* noteOnly= */ false, massG, shift);

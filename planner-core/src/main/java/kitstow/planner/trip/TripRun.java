@@ -50,7 +50,7 @@ final class TripRun {
       if (!departed) {
         parked.departure();
       }
-      drive(leg, begun, departed);
+      drive(leg, begun);
       departed = true;
       begun = begun.plus(leg.distanceKm(), leg.days());
     }
@@ -76,7 +76,7 @@ final class TripRun {
     }
   }
 
-  private void drive(Leg leg, Moment begun, boolean departed) {
+  private void drive(Leg leg, Moment begun) {
     Trip trip = loading.scenario().trip();
     for (Drain drain : drains) {
       drain.startLeg(Demand.of(drain.kind(), trip, leg));
@@ -85,9 +85,7 @@ final class TripRun {
       growing.startLeg(leg);
     }
     MovingStates.OnLeg states = moving.new OnLeg(leg, begun);
-    if (departed && !leg.resupply().isEmpty()) {
-      parked.resupplied(leg);
-    }
+    parked.legStart(leg);
     double[] outAt = fromEventToEvent(states);
     states.end();
     parked.legEnd(leg);

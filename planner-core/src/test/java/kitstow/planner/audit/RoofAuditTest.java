@@ -61,6 +61,7 @@ class RoofAuditTest {
                 new Accessory(
                     "lights",
                     "Lights",
+                    "lights",
                     "test",
                     Masses.weighed(1),
                     BoxMm.point(900, 0, 1900),

@@ -288,6 +288,7 @@ final class ScenarioGenerator {
         new FitOutModule(
             id,
             text(),
+            /* entryId= */ id,
             text(),
             size,
             fixed,
@@ -407,7 +408,8 @@ final class ScenarioGenerator {
     BoxMm box = BoxMm.at(new PointMm(coordinate(), coordinate(), coordinate()), size(2000));
     Optional<Zone> roof =
         chance() ? Optional.empty() : Optional.of(canopy ? Zone.CANOPY_ROOF : Zone.CAB_ROOF);
-    return new Accessory("a" + index, text(), text(), mass(90_000), box, roof);
+    String id = "a" + index;
+    return new Accessory(id, text(), /* entryId= */ id, text(), mass(90_000), box, roof);
   }
 
   private Ute ute(List<Item> items, List<Accessory> accessories) {

@@ -44,6 +44,26 @@ class WritingPropertyTest {
     assertThat(TestFiles.value(ScenarioReader.read(text, Catalogue.EMPTY))).isEqualTo(scenario);
   }
 
+  @Test
+  void unitsOfOneEntryAreStillOfOneEntryWhenReadBack() {
+    String drawer = "\"entry\": \"drawer\",\n      \"bays\": [\"floor-left\"],";
+    String second = "\"id\": \"spare-drawer\", \"need\": \"nice\", " + drawer;
+    String text =
+        TestFiles.text("scenario.json")
+            .replace(
+                "\"modules\": [\n    {", "\"modules\": [\n    {" + second + "\"title\": \"B\"}, {");
+    Scenario scenario = TestFiles.value(ScenarioReader.read(text, TestFiles.catalogue()));
+    Scenario again =
+        TestFiles.value(ScenarioReader.read(ScenarioWriter.write(scenario), Catalogue.EMPTY));
+    assertThat(again).isEqualTo(scenario);
+    assertThat(again.modules())
+        .extracting(choice -> choice.module().entryId())
+        .containsExactly("drawer", "drawer", "water-shelf");
+    assertThat(again.accessories())
+        .extracting(accessory -> accessory.entryId())
+        .containsExactly("bar", "bar", "bar");
+  }
+
   @ParameterizedTest
   @MethodSource("seeds")
   void writtenPlanReadsBackTheSame(long seed) {

@@ -91,6 +91,7 @@ final class Edit {
               new FitOutModule(
                   m.id(),
                   m.title(),
+                  m.entryId(),
                   m.source(),
                   m.size(),
                   m.fixed(),

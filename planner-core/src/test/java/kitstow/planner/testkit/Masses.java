@@ -15,7 +15,12 @@ public final class Masses {
 
   /** A mass that was weighed and is known exactly. */
   public static KnownMass weighed(long massG) {
-    return new KnownMass(massG, MassSource.WEIGHED, 0L);
+    return weighed(massG, 0L);
+  }
+
+  /** A mass that was weighed, and by how much it may be off. */
+  public static KnownMass weighed(long massG, long toleranceG) {
+    return new KnownMass(massG, MassSource.WEIGHED, toleranceG);
   }
 
   /** Ratings given one by one: parked, on the road, off the road. */

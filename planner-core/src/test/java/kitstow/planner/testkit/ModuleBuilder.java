@@ -15,6 +15,8 @@ import kitstow.planner.model.Tank;
 public final class ModuleBuilder {
   private final String id;
   private final SizeMm size;
+  private String entryId;
+  private long toleranceG;
   private final List<SpaceSpec> spaces = new ArrayList<>();
   private final List<BaySpec> bays = new ArrayList<>();
   private final List<Tank> tanks = new ArrayList<>();
@@ -26,6 +28,7 @@ public final class ModuleBuilder {
   private ModuleBuilder(String id, SizeMm size) {
     this.id = id;
     this.size = size;
+    this.entryId = id;
   }
 
   /** Starts a module. */
@@ -55,6 +58,18 @@ public final class ModuleBuilder {
         .slide(600, Masses.always(Masses.kg(100)))
         .space(SpaceBuilder.aSpace("drawer", 20, 20, 50, new SizeMm(660, 660, 200)).moves())
         .bay(BayBuilder.aBay("deck", 0, 0, 300, new SizeMm(700, 700, 500)).spaceWhenEmpty());
+  }
+
+  /** The catalogue entry it is of. */
+  public ModuleBuilder entry(String value) {
+    entryId = value;
+    return this;
+  }
+
+  /** By how much each of its two masses may be off. */
+  public ModuleBuilder toleranceG(long value) {
+    toleranceG = value;
+    return this;
   }
 
   /** Mass of the part that stays and of the part that comes out. */
@@ -106,10 +121,11 @@ public final class ModuleBuilder {
     return new FitOutModule(
         id,
         id,
+        entryId,
         /* source= */ "test",
         size,
-        Masses.weighed(fixedG),
-        Masses.weighed(movingG),
+        Masses.weighed(fixedG, toleranceG),
+        Masses.weighed(movingG, toleranceG),
         slide,
         rating,
         spaces,

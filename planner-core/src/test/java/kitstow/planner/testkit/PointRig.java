@@ -69,6 +69,7 @@ public final class PointRig {
         new Accessory(
             id,
             id,
+            id,
             "test",
             new KnownMass(massG, MassSource.WEIGHED, 0L),
             new BoxMm(minXMm, 0, 0, maxXMm, 0, 0),

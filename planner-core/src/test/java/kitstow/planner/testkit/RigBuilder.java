@@ -56,6 +56,8 @@ public final class RigBuilder {
   private final UteBuilder ute = new UteBuilder();
   private Settings settings = Settings.DEFAULTS;
   private Optional<Ratings> trayRating = Optional.empty();
+  private long trayToleranceG;
+  private long canopyToleranceG;
   private Optional<RoofLimits> canopyRoof =
       Optional.of(new RoofLimits(Masses.kg(150), Masses.kg(300)));
 
@@ -83,6 +85,13 @@ public final class RigBuilder {
   /** Other settings. */
   public RigBuilder settings(Settings value) {
     settings = value;
+    return this;
+  }
+
+  /** By how much the masses of tray and canopy may be off. */
+  public RigBuilder bodyToleranceG(long tray, long canopy) {
+    trayToleranceG = tray;
+    canopyToleranceG = canopy;
     return this;
   }
 
@@ -174,6 +183,12 @@ public final class RigBuilder {
     return this;
   }
 
+  /** Another trailer. */
+  public RigBuilder trailer(Trailer value) {
+    trailers.add(value);
+    return this;
+  }
+
   /** Someone in a seat. */
   public RigBuilder person(String id, long massG, String seatId) {
     people.add(new Person(id, id, Masses.weighed(massG), seatId, Optional.empty()));
@@ -234,7 +249,7 @@ public final class RigBuilder {
         "Tray",
         /* source= */ "test",
         new SizeMm(1800, 1800, 100),
-        Masses.weighed(Masses.kg(100)),
+        Masses.weighed(Masses.kg(100), trayToleranceG),
         trayRating,
         /* headboardHeightMm= */ 0,
         /* bays= */ List.of(),
@@ -249,7 +264,7 @@ public final class RigBuilder {
         "Canopy",
         /* source= */ "test",
         new SizeMm(1800, 1800, 900),
-        Masses.weighed(Masses.kg(150)),
+        Masses.weighed(Masses.kg(150), canopyToleranceG),
         new LocalBoxMm(50, -850, 0, new SizeMm(1700, 1700, 850)),
         doors,
         canopyRoof,

@@ -32,8 +32,17 @@ public final class UteBuilder {
   private OptionalLong unbrakedTowingG = OptionalLong.of(Masses.kg(750));
   private OptionalLong ballG = OptionalLong.of(Masses.kg(350));
   private Optional<RoofLimits> cabRoof = Optional.of(new RoofLimits(Masses.kg(80), Masses.kg(200)));
+  private long emptyToleranceG;
+  private Set<String> weighedWith = Set.of();
   private TyreSet frontTyres = new TyreSet(/* loadIndex= */ 121, /* count= */ 2);
   private TyreSet rearTyres = new TyreSet(/* loadIndex= */ 121, /* count= */ 2);
+
+  /** By how much each empty axle load may be off, and what was on the ute when it was weighed. */
+  public UteBuilder weighed(long toleranceG, String... fitted) {
+    emptyToleranceG = toleranceG;
+    weighedWith = Set.of(fitted);
+    return this;
+  }
 
   /** Gross vehicle mass. */
   public UteBuilder gvmG(long value) {
@@ -121,11 +130,11 @@ public final class UteBuilder {
         /* frontTrackMm= */ 1550,
         /* rearTrackMm= */ 1550,
         new EmptyAxleLoads(
-            Masses.weighed(Masses.kg(1000)),
-            Masses.weighed(Masses.kg(700)),
+            Masses.weighed(Masses.kg(1000), emptyToleranceG),
+            Masses.weighed(Masses.kg(700), emptyToleranceG),
             Map.of(),
             List.of(),
-            Set.of(),
+            weighedWith,
             "test",
             "2024"),
         /* emptyHeightMm= */ 700,

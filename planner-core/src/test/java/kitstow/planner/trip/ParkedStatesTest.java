@@ -198,8 +198,7 @@ class ParkedStatesTest {
     assertThat(massG(loading, state(timeline, "drive-end-slide-out"), "bag")).isEqualTo(1_800L);
   }
 
-  @Test
-  void aSlideThatIsHeavierAfterFillingUpIsJudgedAgainAtTheStartOfTheLeg() {
+  private static Loading filledOnTheSecondLeg(long waterG) {
     Leg filled =
         new Leg(
             "filled",
@@ -209,21 +208,65 @@ class ParkedStatesTest {
             Surface.ROAD,
             Optional.empty(),
             /* wet= */ false,
-            List.of(TripRigs.add(SupplyKind.WATER, 5_000L)),
+            List.of(TripRigs.add(SupplyKind.WATER, waterG)),
             /* emptyRubbish= */ false);
-    Loading loading =
-        rig()
-            .dailyUse(1_000L, 0L, 0L)
-            .order(SupplyKind.WATER, Decant.EARLY, "tank")
-            .leg("drive", 10.0, 1.0)
-            .leg(filled)
-            .loading();
+    return rig()
+        .dailyUse(1_000L, 0L, 0L)
+        .order(SupplyKind.WATER, Decant.EARLY, "tank")
+        .leg("drive", 10.0, 1.0)
+        .leg(filled)
+        .loading();
+  }
+
+  @Test
+  void aSlideThatIsHeavierAfterFillingUpIsJudgedAgainAtTheStartOfTheLeg() {
+    Loading loading = filledOnTheSecondLeg(5_000L);
     Timeline timeline = Timeline.of(loading);
     assertThat(ids(timeline))
         .contains("filled-start-drawer-out")
         .doesNotContain("filled-start-slide-out", "filled-end-drawer-out");
     assertThat(massG(loading, state(timeline, "filled-start-drawer-out"), "tank-liquid"))
         .isEqualTo(5_000L - 3_000L + 5_000L);
+  }
+
+  @Test
+  void aLegThatTakesTimeHasACampAtItsStartWhereTheUteWasFilledUp() {
+    Loading loading = filledOnTheSecondLeg(5_000L);
+    Timeline timeline = Timeline.of(loading);
+    assertThat(ids(timeline))
+        .contains("filled-start-camp", "filled-camp")
+        .doesNotContain("drive-start-camp");
+    LoadState camp = state(timeline, "filled-start-camp");
+    assertThat(camp.kind()).isEqualTo(LoadKind.PARKED);
+    assertThat(massG(loading, camp, "tank-liquid")).isEqualTo(5_000L - 3_000L + 5_000L);
+    assertThat(massG(loading, camp, "driver")).isEqualTo(80_000L);
+  }
+
+  @Test
+  void aLegOnWhichNothingBecameHeavierHasNoCampAtItsStart() {
+    assertThat(ids(Timeline.of(filledOnTheSecondLeg(0L)))).doesNotContain("filled-start-camp");
+  }
+
+  @Test
+  void whatIsWetFromTheStartOfALegIsInACampThere() {
+    Leg wet =
+        new Leg(
+            "rain",
+            "rain",
+            10.0,
+            1.0,
+            Surface.ROAD,
+            Optional.empty(),
+            /* wet= */ true,
+            List.of(),
+            /* emptyRubbish= */ false);
+    Loading loading =
+        rig().growing("awning", "slide/in", 9_000L, new Growth(0L, 0L, 2_000L)).leg(wet).loading();
+    Timeline timeline = Timeline.of(loading);
+    assertThat(massG(loading, state(timeline, "departure-camp"), "awning")).isEqualTo(9_000L);
+    assertThat(massG(loading, state(timeline, "rain-start-camp"), "awning")).isEqualTo(11_000L);
+    assertThat(massG(loading, state(timeline, "rain-start-slide-out"), "awning"))
+        .isEqualTo(11_000L);
   }
 
   @Test

@@ -136,7 +136,7 @@ final class TripRigs {
   }
 
   TripRigs accessory(String id, long massG, BoxMm box) {
-    accessories.add(new Accessory(id, id, "test", grams(massG), box, Optional.empty()));
+    accessories.add(new Accessory(id, id, id, "test", grams(massG), box, Optional.empty()));
     return this;
   }
 
@@ -189,6 +189,7 @@ final class TripRigs {
     modules.put(
         id,
         new FitOutModule(
+            id,
             id,
             id,
             "test",

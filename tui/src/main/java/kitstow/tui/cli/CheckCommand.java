@@ -56,6 +56,11 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write the report as JSON.")
   private boolean json;
 
+  @Option(
+      names = "--all",
+      description = "List every limit, state and note; without it, those that matter most.")
+  private boolean all;
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
@@ -69,7 +74,7 @@ public final class CheckCommand implements Callable<Integer> {
     if (json) {
       out.print(ReportWriter.write(report));
     } else {
-      new ReportText(report, layout.page()).lines().forEach(out::println);
+      new ReportText(report, layout.page(), all).lines().forEach(out::println);
     }
     out.flush();
     return report.broken() ? ExitCode.BROKEN : ExitCode.OK;

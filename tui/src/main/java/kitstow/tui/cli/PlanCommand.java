@@ -78,6 +78,11 @@ public final class PlanCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write the report as JSON.")
   private boolean json;
 
+  @Option(
+      names = "--all",
+      description = "List every limit, state and note; without it, those that matter most.")
+  private boolean all;
+
   /** The verb with the planner behind it. */
   public PlanCommand() {
     this(LoadPlanner::plan);
@@ -153,7 +158,9 @@ public final class PlanCommand implements Callable<Integer> {
     if (json) {
       out.print(ReportWriter.write(report, searched));
     } else {
-      new PlanText(report, searched, search.threads(), layout.page()).lines().forEach(out::println);
+      new PlanText(report, searched, search.threads(), layout.page(), all)
+          .lines()
+          .forEach(out::println);
     }
     out.flush();
   }

@@ -14,24 +14,31 @@ import kitstow.planner.trip.Shortfall;
 
 /** The answer on masses in one sentence, and others where something else is wrong. */
 final class Answer {
+  private static final String NOT_RIGHT = "NOT AS IT MUST BE: ";
+
   private Answer() {}
 
   static List<String> lines(CheckReport report, Subjects subjects, StateNames states, Page page) {
-    List<String> lines = new ArrayList<>(page.paragraph("", masses(report, subjects, states)));
-    int others = 0;
-    for (Finding finding : report.brokenFindings()) {
-      if (report.tightest().stream().noneMatch(reading -> is(finding, reading))) {
-        others++;
+    String masses = masses(report, subjects, states);
+    List<Finding> broken = report.brokenFindings();
+    List<String> lines = new ArrayList<>();
+    if (broken.isEmpty()) {
+      lines.addAll(page.paragraph("", masses));
+    } else if (report.verdict().kind() == Margin.Verdict.OVER) {
+      lines.addAll(page.paragraph("", masses));
+      LimitReading told = report.verdict().tightest().orElseThrow();
+      List<Finding> others = broken.stream().filter(finding -> !is(finding, told)).toList();
+      if (!others.isEmpty()) {
+        String what = count(others.size(), " more breach", " more breaches") + " of rules";
+        lines.addAll(page.paragraph("", NOT_RIGHT + what + first(others, subjects) + "."));
       }
-    }
-    if (others > 0) {
+    } else {
+      String what = count(report.brokenRules(), " rule", " rules") + " broken";
+      String often =
+          broken.size() > report.brokenRules() ? ", " + broken.size() + " times in all" : "";
       lines.addAll(
           page.paragraph(
-              "",
-              "NOT AS IT MUST BE: "
-                  + others
-                  + (others == 1 ? " more breach" : " more breaches")
-                  + " of rules; see the findings."));
+              "", NOT_RIGHT + what + often + first(broken, subjects) + "; masses " + masses));
     }
     Set<String> out = new TreeSet<>();
     for (Shortfall one : report.situation().timeline().shortfalls()) {
@@ -45,14 +52,29 @@ final class Answer {
     return lines;
   }
 
+  private static String count(int count, String one, String several) {
+    return count + (count == 1 ? one : several);
+  }
+
+  /** The first of some breaches in words. */
+  private static String first(List<Finding> breaches, Subjects subjects) {
+    String first = FindingsText.sentence(breaches.get(0), subjects);
+    int details = first.indexOf("; ");
+    return " ("
+        + (breaches.size() > 1 ? "first: " : "")
+        + (details < 0 ? first : first.substring(0, details))
+        + ")";
+  }
+
   private static boolean is(Finding finding, LimitReading reading) {
     return finding.rule() == reading.rule() && finding.subjectIds().contains(reading.subjectId());
   }
 
   private static String masses(CheckReport report, Subjects subjects, StateNames states) {
     Optional<LimitReading> tightest = report.verdict().tightest();
+    boolean alone = !report.broken();
     if (tightest.isEmpty()) {
-      return "WITHIN: no limit applies.";
+      return alone ? "WITHIN: no limit applies." : "not judged, no limit applies.";
     }
     LimitReading reading = tightest.get();
     Margin margin = reading.margin();
@@ -62,7 +84,7 @@ final class Answer {
     String band = Figures.loadKg(margin.rssKg());
     return switch (report.verdict().kind()) {
       case WITHIN ->
-          "WITHIN: tightest is "
+          (alone ? "WITHIN: tightest is " : "within, tightest is ")
               + limit
               + " with "
               + Figures.marginKg(margin.marginKg())
@@ -72,7 +94,7 @@ final class Answer {
               + where
               + ".";
       case ON_PAPER_ONLY ->
-          "WITHIN ON PAPER ONLY: "
+          (alone ? "WITHIN ON PAPER ONLY: " : "within on paper only: ")
               + limit
               + " has "
               + Figures.marginKg(margin.marginKg())

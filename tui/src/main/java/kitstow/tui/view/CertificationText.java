@@ -9,7 +9,8 @@ import kitstow.planner.report.LimitReading;
 final class CertificationText {
   private CertificationText() {}
 
-  static List<String> lines(CheckReport report, Subjects subjects, StateNames names, Page page) {
+  static List<String> lines(
+      CheckReport report, Subjects subjects, StateNames names, Page page, boolean all) {
     List<String> lines = new ArrayList<>();
     double seatKg = report.situation().settings().seatAllowanceG() / 1000.0;
     lines.addAll(
@@ -23,7 +24,9 @@ final class CertificationText {
     lines.addAll(
         loaded.isEmpty()
             ? List.of("No limit applies.")
-            : LimitsTable.lines(loaded, subjects, names, page));
+            : all
+                ? LimitsTable.lines(loaded, subjects, names, page)
+                : LimitsTable.most(loaded, subjects, names, page));
     return lines;
   }
 }

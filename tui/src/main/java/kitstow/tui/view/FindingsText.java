@@ -1,20 +1,27 @@
 package kitstow.tui.view;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.report.Finding;
 
 /** Findings, gravest first: what, by how much, when, and what would mend it. */
 final class FindingsText {
+  /** Notes of one rule that are told when not all are asked for. */
+  private static final int MOST_NOTES = 3;
+
   private final Subjects subjects;
   private final StateNames states;
   private final Page page;
+  private final boolean all;
 
-  FindingsText(Subjects subjects, StateNames states, Page page) {
+  FindingsText(Subjects subjects, StateNames states, Page page, boolean all) {
     this.subjects = subjects;
     this.states = states;
     this.page = page;
+    this.all = all;
   }
 
   List<String> lines(List<Finding> findings) {
@@ -22,8 +29,28 @@ final class FindingsText {
       return List.of("None: no rule is broken and nothing is in doubt.");
     }
     List<String> lines = new ArrayList<>();
+    Map<RuleId, Integer> notes = new EnumMap<>(RuleId.class);
     for (Finding finding : findings) {
-      lines.addAll(one(finding));
+      boolean note = finding.severity() == Finding.Severity.NOTE;
+      int before = note ? notes.merge(finding.rule(), 1, Integer::sum) - 1 : 0;
+      if (all || before < MOST_NOTES) {
+        lines.addAll(one(finding));
+      }
+    }
+    if (!all) {
+      notes.forEach(
+          (rule, count) -> {
+            if (count > MOST_NOTES) {
+              lines.addAll(
+                  page.paragraph(
+                      word(Finding.Severity.NOTE),
+                      "And "
+                          + (count - MOST_NOTES)
+                          + " more of "
+                          + rule
+                          + "; check --all lists them."));
+            }
+          });
     }
     return lines;
   }
@@ -36,23 +63,42 @@ final class FindingsText {
         finding.stateId().isEmpty() ? "" : ", worst in " + states.named(finding.stateId());
     lines.addAll(
         page.paragraph(
-            indent, finding.rule().name() + ids(finding) + figures(finding) + when + "."));
+            indent,
+            finding.rule().name()
+                + ids(finding)
+                + (toldInWords(finding) ? "" : figures(finding))
+                + when
+                + "."));
     if (!finding.mend().isEmpty()) {
       lines.addAll(page.paragraph(indent, "Mend: " + finding.mend() + "."));
     }
     return lines;
   }
 
-  /** The sentence, under the plain name of the limit where it is about one. */
   private String what(Finding finding) {
+    return sentence(finding, subjects) + ".";
+  }
+
+  /** The sentence, under the plain name of the limit where it is about one; without a full stop. */
+  static String sentence(Finding finding, Subjects subjects) {
     String subject = finding.subjectIds().isEmpty() ? "" : finding.subjectIds().get(0);
     String message = finding.message();
     if (isLimit(finding.rule())) {
       String name = subjects.limit(finding.rule(), subject);
-      String rest = message.startsWith(subject) ? message.substring(subject.length()) : null;
-      return rest == null ? name + ": " + message + "." : name + rest + ".";
+      String carries = subject + " carries ";
+      return name
+          + ": "
+          + (message.startsWith(carries) ? message.substring(carries.length()) : message);
     }
-    return Character.toUpperCase(message.charAt(0)) + message.substring(1) + ".";
+    return Character.toUpperCase(message.charAt(0)) + message.substring(1);
+  }
+
+  /** Whether the sentence holds the figures. */
+  private static boolean toldInWords(Finding finding) {
+    return switch (finding.rule()) {
+      case LEFT_RIGHT, FRONT_AXLE_SHARE, FRONT_AXLE_DROP -> true;
+      default -> isLimit(finding.rule()) && finding.severity() != Finding.Severity.NOTE;
+    };
   }
 
   private static boolean isLimit(RuleId rule) {

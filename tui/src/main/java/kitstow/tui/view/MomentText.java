@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.StateFigures;
+import kitstow.planner.statics.HighestCentre;
 import kitstow.planner.trip.AxleKerb;
 import kitstow.planner.trip.EmptyUte;
 
@@ -21,7 +22,20 @@ final class MomentText {
                 + " leaf springs hold the frame at two hangers; the ute's own empty mass is left"
                 + " out. A note is judged by no limit."));
     report.worstMoment().ifPresent(worst -> lines.addAll(worst(worst, report, names, page)));
+    report.highestCentre().ifPresent(highest -> lines.addAll(highest(highest, names, page)));
     return lines;
+  }
+
+  private static List<String> highest(HighestCentre highest, StateNames names, Page page) {
+    return page.paragraph(
+        "",
+        "Highest centre of mass while moving: "
+            + Figures.near(Math.ceil(highest.zMm()), 0)
+            + " mm above the ground, "
+            + (highest.fraction() > 0.0 ? "between " : "in ")
+            + names.named(highest.stateId())
+            + (highest.fraction() > 0.0 ? " and the next" : "")
+            + ".");
   }
 
   private static List<String> worst(

@@ -13,13 +13,16 @@ public final class PlanText {
   private final Searched searched;
   private final int threads;
   private final Page page;
+  private final boolean all;
 
   /**
    * A plan on a page.
    *
    * @param threads searches that ran side by side
+   * @param all whether every limit, state and note is listed
    */
-  public PlanText(CheckReport report, Searched searched, int threads, Page page) {
+  public PlanText(CheckReport report, Searched searched, int threads, Page page, boolean all) {
+    this.all = all;
     this.report = report;
     this.searched = searched;
     this.threads = threads;
@@ -29,7 +32,7 @@ public final class PlanText {
   /** The whole text, one line for each line of it. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>(search());
-    lines.addAll(new ReportText(report, page).lines());
+    lines.addAll(new ReportText(report, page, all).lines());
     PackText pack = new PackText(LoadPlanner.packList(report), report.situation().loading(), page);
     section(lines, "Pack list", pack.packList());
     section(lines, "Where is what", pack.index());

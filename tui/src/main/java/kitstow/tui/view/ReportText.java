@@ -16,9 +16,20 @@ public final class ReportText {
   private final Subjects subjects;
   private final StateNames states;
   private final Page page;
+  private final boolean all;
 
-  /** A report on a page. */
+  /** A report on a page, its tables and findings cut to what matters most. */
   public ReportText(CheckReport report, Page page) {
+    this(report, page, /* all= */ false);
+  }
+
+  /**
+   * A report on a page.
+   *
+   * @param all whether every limit, state and note is listed
+   */
+  public ReportText(CheckReport report, Page page, boolean all) {
+    this.all = all;
     this.report = report;
     this.loading = report.situation().loading();
     this.subjects = new Subjects(loading);
@@ -39,7 +50,8 @@ public final class ReportText {
     section(lines, "States of the trip", states());
     section(lines, "Findings", findings());
     section(lines, "Stays home", HomeText.lines(loading, subjects, page));
-    section(lines, "Certification case", CertificationText.lines(report, subjects, states, page));
+    section(
+        lines, "Certification case", CertificationText.lines(report, subjects, states, page, all));
     section(lines, "How well the masses are known", TrustText.lines(report, states, page));
     section(lines, "Where everything is", drawings());
     section(lines, "Cautions", Cautions.lines(page));
@@ -82,7 +94,7 @@ public final class ReportText {
   }
 
   private String vehicle() {
-    StringBuilder text = new StringBuilder(loading.scenario().ute().title());
+    StringBuilder text = new StringBuilder(UteText.of(loading.scenario().ute()));
     loading.scenario().tray().ifPresent(tray -> text.append("; ").append(tray.title()));
     loading.scenario().canopy().ifPresent(canopy -> text.append("; ").append(canopy.title()));
     return text.toString();
@@ -96,7 +108,10 @@ public final class ReportText {
   /** The tightest reading of every limit. */
   public List<String> limits() {
     List<String> lines =
-        new ArrayList<>(LimitsTable.lines(report.tightest(), subjects, states, page));
+        new ArrayList<>(
+            all
+                ? LimitsTable.lines(report.tightest(), subjects, states, page)
+                : LimitsTable.most(report.tightest(), subjects, states, page));
     lines.add("");
     lines.addAll(
         page.paragraph(
@@ -109,7 +124,18 @@ public final class ReportText {
 
   /** Figures of every state and what the moment means. */
   public List<String> states() {
-    List<String> lines = new ArrayList<>(StatesTable.lines(report.states(), states, page));
+    List<StateFigures> shown = all ? report.states() : TellingStates.of(report);
+    List<String> lines = new ArrayList<>(StatesTable.lines(shown, states, page));
+    int others = report.states().size() - shown.size();
+    if (others > 0) {
+      lines.addAll(
+          page.paragraph(
+              "",
+              "and "
+                  + others
+                  + (others == 1 ? " state" : " states")
+                  + " in between or less telling (check --all lists them)"));
+    }
     lines.add("");
     lines.addAll(MomentText.lines(report, states, page));
     lines.addAll(SuppliesText.lines(loading, report.situation().timeline().shortfalls(), page));
@@ -118,7 +144,7 @@ public final class ReportText {
 
   /** What is broken, doubtful or worth knowing. */
   public List<String> findings() {
-    return new FindingsText(subjects, states, page).lines(report.findings());
+    return new FindingsText(subjects, states, page, all).lines(report.findings());
   }
 
   /** Drawings to scale with their legend. */

@@ -9,6 +9,7 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.Ute;
 import kitstow.planner.statics.CentreOfMass;
+import kitstow.planner.statics.RearOverhangLimit;
 
 /** The whole ute from the side: axles, tray, canopy, people, ball and centre of mass. */
 final class WholeView {
@@ -70,9 +71,21 @@ final class WholeView {
                     + " mm behind the rear axle and "
                     + Figures.near(topMm, 0)
                     + " mm up."));
+    lines.addAll(page.paragraph("", reachCompared(ute.wheelbaseMm())));
     lines.addAll(drawing.canvas().lines(page.ascii()));
     lines.add(AxleMarks.captions(ute, drawing.scale()));
     return lines;
+  }
+
+  /** Figures to hold the reach behind the rear axle against; no rule is made of them. */
+  private static String reachCompared(int wheelbaseMm) {
+    int sixtyMm = RearOverhangLimit.sixtyPercentMm(wheelbaseMm);
+    int australianMm = RearOverhangLimit.australianMm(wheelbaseMm);
+    return "To compare that reach with: 60 % of the wheelbase is "
+        + Figures.near(sixtyMm, 0)
+        + " mm (a UK guide); the lesser of that and 3.7 m, here "
+        + Figures.near(australianMm, 0)
+        + " mm, binds heavy vehicles in Australia; light-vehicle law differs by state.";
   }
 
   private static Scale scale(Loading loading) {

@@ -3,8 +3,8 @@ package kitstow.planner.statics.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import kitstow.planner.model.SeatAllowance;
 import kitstow.planner.statics.RearOverhangLimit;
-import kitstow.planner.statics.SeatAllowance;
 import kitstow.planner.statics.TyreLoadIndex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

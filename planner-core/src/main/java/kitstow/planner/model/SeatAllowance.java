@@ -1,4 +1,4 @@
-package kitstow.planner.statics;
+package kitstow.planner.model;
 
 /** Mass that a regime allows for one seat when a fit-out is certified. */
 public enum SeatAllowance {
