@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import kitstow.planner.advice.HomeReasons;
+import kitstow.planner.advice.PackList;
+import kitstow.planner.advice.RoomLeft;
+import kitstow.planner.advice.SpaceRoom;
 import kitstow.planner.audit.Audit;
 import kitstow.planner.audit.AuditFinding;
 import kitstow.planner.model.LoadKind;
@@ -14,6 +18,7 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
+import kitstow.planner.report.HomeReason;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.solver.PlanSearch;
 
@@ -53,6 +58,21 @@ public final class LoadPlanner {
       throw new JudgesDifferException(byRules, byAudit);
     }
     return report;
+  }
+
+  /** Why each unit at home goes into no space, all else staying where it is. */
+  public static List<HomeReason> homeReasons(CheckReport report) {
+    return HomeReasons.of(report.situation());
+  }
+
+  /** What still goes into each space. */
+  public static List<SpaceRoom> roomLeft(CheckReport report) {
+    return RoomLeft.of(report.situation());
+  }
+
+  /** In which order a judged plan is packed, and where everything is. */
+  public static PackList packList(CheckReport report) {
+    return PackList.of(report.situation());
   }
 
   /**

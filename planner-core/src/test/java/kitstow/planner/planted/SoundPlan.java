@@ -18,8 +18,9 @@ import kitstow.planner.report.Finding;
 import kitstow.planner.rules.Situation;
 
 /** A generated scenario with a plan for it, and what the two judges say of it. Invented. */
-record SoundPlan(Scenario scenario, LoadPlan plan) {
-  Loading loading() {
+public record SoundPlan(Scenario scenario, LoadPlan plan) {
+  /** The plan carried out. */
+  public Loading loading() {
     return Loading.of(scenario, plan);
   }
 

@@ -50,7 +50,7 @@ public final class SoundPlans {
   private SoundPlans() {}
 
   /** A plan with at least twenty items, the same for the same seed. */
-  static SoundPlan of(long seed) {
+  public static SoundPlan of(long seed) {
     for (int attempt = 0; attempt < 20; attempt++) {
       Random random = new Random(seed * 31 + attempt);
       SoundPlan plan = pack(scenario(random, (int) (seed % 3)), modules((int) (seed % 3)), random);
