@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import kitstow.planner.advice.HomeReasons;
+import kitstow.planner.advice.PackList;
+import kitstow.planner.advice.RoomLeft;
+import kitstow.planner.advice.SpaceRoom;
 import kitstow.planner.audit.Audit;
 import kitstow.planner.audit.AuditFinding;
 import kitstow.planner.model.LoadKind;
@@ -14,6 +18,7 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
+import kitstow.planner.report.HomeReason;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.solver.PlanSearch;
 
@@ -55,6 +60,21 @@ public final class LoadPlanner {
     return report;
   }
 
+  /** Why each unit at home goes into no space, all else staying where it is. */
+  public static List<HomeReason> homeReasons(CheckReport report) {
+    return HomeReasons.of(report.situation());
+  }
+
+  /** What still goes into each space. */
+  public static List<SpaceRoom> roomLeft(CheckReport report) {
+    return RoomLeft.of(report.situation());
+  }
+
+  /** In which order a judged plan is packed, and where everything is. */
+  public static PackList packList(CheckReport report) {
+    return PackList.of(report.situation());
+  }
+
   /**
    * Finds a plan and judges it like any other. What it returns has passed the audit.
    *
@@ -70,6 +90,7 @@ public final class LoadPlanner {
       PlanSearch.Request request, PlanSearch.Progress progress, BooleanSupplier cancelled) {
     PlanSearch.Best best = PlanSearch.solve(request, progress, cancelled);
     CheckReport report = check(request.scenario(), best.plan());
+    Set<String> withoutGear = brokenWithoutGear(request.scenario(), best.plan());
     Set<String> unsound = new TreeSet<>();
     for (Finding finding : report.brokenFindings()) {
       boolean ofTheSearch =
@@ -77,7 +98,7 @@ public final class LoadPlanner {
             case GEOMETRY, COMPANY, REACH -> true;
             case LIMIT, NEED, PREFERENCE -> false;
           };
-      if (ofTheSearch) {
+      if (ofTheSearch && !withoutGear.contains(finding.key())) {
         unsound.add(finding.key());
       }
     }
@@ -85,5 +106,17 @@ public final class LoadPlanner {
       throw new UnsoundPlanException(unsound);
     }
     return report;
+  }
+
+  /** What is broken by the rig itself: modules that do not fit the only bays they may have. */
+  private static Set<String> brokenWithoutGear(Scenario scenario, LoadPlan plan) {
+    LoadPlan bare =
+        new LoadPlan(plan.scenarioId(), plan.moduleBays(), new ArrayList<>(), plan.origin());
+    Set<String> keys = new TreeSet<>();
+    for (Finding finding :
+        CheckReport.of(Situation.of(Loading.of(scenario, bare))).brokenFindings()) {
+      keys.add(finding.key());
+    }
+    return keys;
   }
 }

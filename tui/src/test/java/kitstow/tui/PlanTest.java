@@ -2,12 +2,14 @@ package kitstow.tui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Consumer;
 import kitstow.tui.cli.ExitCode;
 import org.junit.jupiter.api.Test;
@@ -47,6 +49,19 @@ class PlanTest {
   }
 
   @Test
+  void thePackListAndTheIndexMissNothing() {
+    List<String> lines = Run.of("plan", TRIP, "--steps", "50").outLines();
+    int index = lines.indexOf("Where is what");
+    assertThat(lines.subList(lines.indexOf("Pack list"), index))
+        .filteredOn(line -> line.startsWith("[ ] "))
+        .hasSize(14);
+    assertThat(lines.subList(index, lines.size()))
+        .anyMatch(
+            line -> line.startsWith("Chest fridge 40 L") && line.contains("Flat fridge slide"))
+        .anyMatch(line -> line.startsWith("Folding armchair 2") && line.contains("stays home"));
+  }
+
+  @Test
   void plainSignsAreKeptTo() {
     Run run = Run.of("plan", TRIP, "--steps", "5", "--ascii");
     assertThat(StandardCharsets.US_ASCII.newEncoder().canEncode(run.out())).isTrue();
@@ -73,6 +88,10 @@ class PlanTest {
     assertThat(solve.get("secondsLimit").isJsonNull()).isTrue();
     assertThat(solve.get("scoreCalculations").isJsonNull()).isTrue();
     assertThat(report.remove("timing")).isNotNull();
+    for (JsonElement home : report.getAsJsonArray("stayHome")) {
+      assertThat(home.getAsJsonObject().getAsJsonArray("reasons")).isNotEmpty();
+    }
+    assertThat(report.getAsJsonArray("stayHome")).isNotEmpty();
 
     JsonObject again = json();
     again.remove("timing");

@@ -4,7 +4,10 @@ import kitstow.planner.model.Environment;
 import kitstow.planner.model.KeepClear;
 import kitstow.planner.model.RuleId;
 
-/** Room for air stays free, of items and, but in the open, of the walls of the space. */
+/**
+ * Room for air stays free: of items, of modules where the space does not move and, but in the open,
+ * of the walls of the space.
+ */
 final class AirAudit {
   private AirAudit() {}
 
@@ -34,7 +37,10 @@ final class AirAudit {
         || isFree(audited, item, item.block().with(axis, own.after(clearMm)));
   }
 
-  /** Whether a region by an item holds nothing of another item and stays within the walls. */
+  /**
+   * Whether a region by an item holds nothing of another item, nor of a module that the space is
+   * not in, and stays within the walls. What a slide meets with its modules is another matter.
+   */
   static boolean isFree(AuditCase audited, AuditedItem item, Block region) {
     boolean open = item.space().environment().contains(Environment.OPEN_AIR);
     if (!open && !Block.of(item.space().box()).holds(region)) {
@@ -42,6 +48,15 @@ final class AirAudit {
     }
     for (AuditedItem other : audited.items()) {
       if (other.differsFrom(item) && other.block().sharesRoom(region)) {
+        return false;
+      }
+    }
+    return !item.space().movesWith().isEmpty() || isClearOfModules(audited, item, region);
+  }
+
+  private static boolean isClearOfModules(AuditCase audited, AuditedItem item, Block region) {
+    for (AuditedModule module : audited.modules()) {
+      if (!item.isIn(module) && module.block().sharesRoom(region)) {
         return false;
       }
     }

@@ -28,6 +28,7 @@ public final class Audit {
     BarAudit.judge(audited, findings);
     RatingAudit.judge(audited, findings);
     ModuleAudit.judge(audited, findings);
+    CanopyAudit.judge(audited, findings);
     DoorAudit.judge(audited, findings);
     PlaceAudit.judge(audited, findings);
     OverlapAudit.judge(audited, findings);

@@ -90,6 +90,16 @@ record AuditedItem(PlacedItem placed, Block block, int body) {
     return !key().equals(other.key());
   }
 
+  /** Whether it comes out with the slide of a module. */
+  boolean ridesOn(AuditedModule module) {
+    return space().movesWith().contains(module.id());
+  }
+
+  /** Whether its space is in or on a module. */
+  boolean isIn(AuditedModule module) {
+    return space().inModules().contains(module.id());
+  }
+
   /** Whether it stands right on top of the other, at least in part. */
   boolean standsOn(AuditedItem other) {
     return block.z().fromMm() == other.block.z().toMm() && block.sharesPlan(other.block);

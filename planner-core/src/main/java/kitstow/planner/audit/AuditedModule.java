@@ -51,9 +51,29 @@ record AuditedModule(FittedModule fitted, Block block) {
         });
   }
 
+  /** Whether it has a slide. */
+  boolean slides() {
+    return fitted.module().slide().isPresent();
+  }
+
+  /** The room that something takes up at one time or another while the slide carries it out. */
+  Block onTheWayOut(Block closed) {
+    return closed.joined(pulledOut(closed));
+  }
+
+  /** Whether it comes out whole with the slide of the other. */
+  boolean ridesOn(AuditedModule other) {
+    return fitted.movesWith().contains(other.id());
+  }
+
+  /** Whether it stands in or on the other. */
+  boolean isIn(AuditedModule other) {
+    return fitted.inModules().contains(other.id());
+  }
+
   /** Whether this module stands in or on the other, or the other in or on this one. */
   boolean isNestedWith(AuditedModule other) {
-    return fitted.inModules().contains(other.id()) || other.fitted.inModules().contains(id());
+    return isIn(other) || other.isIn(this);
   }
 
   /** Doors of its bay on the side it opens to, in the order of the bay. */

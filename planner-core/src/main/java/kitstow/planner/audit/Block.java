@@ -49,6 +49,11 @@ record Block(Span x, Span y, Span z) {
     return new Block(x.moved(byXMm), y.moved(byYMm), z);
   }
 
+  /** The smallest box that holds both. */
+  Block joined(Block other) {
+    return new Block(x.joined(other.x), y.joined(other.y), z.joined(other.z));
+  }
+
   /** The room of a height right above it. */
   Block above(int heightMm) {
     return new Block(x, y, z.after(heightMm));

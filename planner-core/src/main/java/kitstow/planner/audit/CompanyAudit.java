@@ -9,7 +9,7 @@ import kitstow.planner.model.Mark;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Space;
 
-/** What may not ride together, and what may ride in the open air only. */
+/** What may not ride together, and what may ride only in the open or vented to it. */
 final class CompanyAudit {
   private static final List<Set<Mark>> FORBIDDEN =
       List.of(
@@ -32,6 +32,9 @@ final class CompanyAudit {
 
   /** Fumes and leaking gas reach as far as the air of the space does. */
   private static final Set<Mark> FILLS_THE_AIR = EnumSet.of(Mark.FUEL, Mark.GAS);
+
+  /** A vent takes nothing outside from a locker that shares its air with the box or the cab. */
+  private static final Set<String> SHARED_AIR = Set.of("air:canopy", "air:cab");
 
   private CompanyAudit() {}
 
@@ -70,7 +73,8 @@ final class CompanyAudit {
     Space space = item.space();
     boolean outside =
         space.environment().contains(Environment.OPEN_AIR)
-            || space.environment().contains(Environment.VENTED_OUTSIDE);
+            || (space.environment().contains(Environment.VENTED_OUTSIDE)
+                && !SHARED_AIR.contains(space.airId()));
     if (item.item().marks().contains(mark) && !outside) {
       findings.broken(rule, item.key(), space.id());
     }

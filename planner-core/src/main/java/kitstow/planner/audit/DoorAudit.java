@@ -9,9 +9,11 @@ import kitstow.planner.model.FittedDoor;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Zone;
 
 /**
- * What must pass a door: slides with their tallest content, and items on the way to their space.
+ * What must pass a door: slides with the tallest of what they carry, and items on the way to their
+ * space.
  */
 final class DoorAudit {
   private DoorAudit() {}
@@ -28,11 +30,18 @@ final class DoorAudit {
   private static void judgeSlide(AuditCase audited, AuditedModule module, Findings findings) {
     FittedModule fitted = module.fitted();
     List<FittedDoor> doors = module.doorsInFront(audited.rig());
-    if (!fitted.module().slide().isPresent() || doors.isEmpty()) {
+    if (!module.slides()) {
+      return;
+    }
+    if (doors.isEmpty()) {
+      if (fitted.bay().zone() == Zone.CANOPY) {
+        // A slide in the canopy that no door lets out.
+        findings.broken(RuleId.SLIDE_ENVELOPE, module.id(), fitted.bay().id());
+      }
       return;
     }
     Span along = fitted.bay().facing() == Facing.REAR ? module.block().y() : module.block().x();
-    Span upward = new Span(lowestMm(audited, module), highestMm(audited, module));
+    Span upward = new Span(module.block().z().fromMm(), highestMm(audited, module));
     for (FittedDoor door : doors) {
       boolean inside =
           along(door).holds(along) && upward(door).holds(upward) && isClear(door, along, upward);
@@ -43,20 +52,17 @@ final class DoorAudit {
     findings.broken(RuleId.SLIDE_ENVELOPE, module.id(), doors.get(0).door().id());
   }
 
-  /** Underside of what the slide carries: the lowest space on it, or the module without one. */
-  private static int lowestMm(AuditCase audited, AuditedModule module) {
-    return audited.rig().spaces().values().stream()
-        .filter(space -> space.movesWith().contains(module.id()))
-        .mapToInt(space -> space.box().minZMm())
-        .min()
-        .orElse(module.block().z().fromMm());
-  }
-
+  /** Top of the slide with all that it carries, gear and modules. */
   private static int highestMm(AuditCase audited, AuditedModule module) {
     int highestMm = module.block().z().toMm();
     for (AuditedItem item : audited.items()) {
-      if (item.space().movesWith().contains(module.id())) {
+      if (item.ridesOn(module)) {
         highestMm = Math.max(highestMm, item.block().z().toMm());
+      }
+    }
+    for (AuditedModule other : audited.modules()) {
+      if (other.ridesOn(module)) {
+        highestMm = Math.max(highestMm, other.block().z().toMm());
       }
     }
     return highestMm;

@@ -6,7 +6,10 @@ import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Facing;
 import kitstow.planner.model.RuleId;
 
-/** Modules in their bays, clear of each other and of items, closed and while they come out. */
+/**
+ * Modules in their bays, clear of each other and of items, closed and while they come out with what
+ * they carry.
+ */
 final class ModuleAudit {
   private ModuleAudit() {}
 
@@ -19,6 +22,9 @@ final class ModuleAudit {
       }
       for (AuditedItem item : audited.items()) {
         judgeItem(modules.get(i), item, findings);
+        if (modules.get(i).slides() && item.ridesOn(modules.get(i))) {
+          judgeRider(audited, modules.get(i), item, findings);
+        }
       }
     }
   }
@@ -56,13 +62,34 @@ final class ModuleAudit {
 
   private static void judgeItem(AuditedModule module, AuditedItem item, Findings findings) {
     long depthMm = 0L;
-    if (!item.space().inModules().contains(module.id())) {
+    if (!item.isIn(module)) {
       depthMm = module.block().depthInMm(item.block());
     }
-    if (!item.space().movesWith().contains(module.id())) {
+    if (!item.ridesOn(module)) {
       depthMm = Math.max(depthMm, depthInMm(module.swept(), item.block()));
     }
     noteClash(module.id(), item.key(), depthMm, findings);
+  }
+
+  /** What a slide carries out stays clear, all the way, of what it does not carry. */
+  private static void judgeRider(
+      AuditCase audited, AuditedModule slide, AuditedItem rider, Findings findings) {
+    Block room = slide.onTheWayOut(rider.block());
+    for (AuditedModule other : audited.modules()) {
+      boolean holdsOrRides =
+          other.id().equals(slide.id())
+              || rider.isIn(other)
+              || slide.isIn(other)
+              || other.ridesOn(slide);
+      if (!holdsOrRides) {
+        noteClash(slide.id(), other.id(), room.depthInMm(other.block()), findings);
+      }
+    }
+    for (AuditedItem other : audited.items()) {
+      if (!other.ridesOn(slide)) {
+        noteClash(slide.id(), other.key(), room.depthInMm(other.block()), findings);
+      }
+    }
   }
 
   private static long depthInMm(Optional<Block> swept, Block block) {

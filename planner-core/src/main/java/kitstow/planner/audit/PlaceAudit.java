@@ -18,7 +18,7 @@ final class PlaceAudit {
       if (!item.item().turns().contains(placement.turn())) {
         findings.broken(RuleId.TURN_ALLOWED, item.key());
       }
-      if (item.onBareBars() && !liesOnTwoBars(item, item.space().bars().get())) {
+      if (item.space().bars().filter(bars -> !liesOnTwoBars(item, bars)).isPresent()) {
         findings.broken(RuleId.TWO_BARS, item.key());
       }
       if (item.item().pin().filter(pin -> !keeps(placement, pin)).isPresent()) {
@@ -47,23 +47,31 @@ final class PlaceAudit {
     }
   }
 
+  /**
+   * Whether an item's middle is between two bars that carry it, and over the space. On bare bars
+   * they must be right beneath it; a floor is carried by all.
+   */
   private static boolean liesOnTwoBars(AuditedItem item, RoofBars bars) {
-    List<Integer> beneathMm = new ArrayList<>();
+    List<Integer> carryingMm = new ArrayList<>();
     for (RoofBars.Bar bar : bars.bars()) {
       int xMm = item.space().box().minXMm() + bar.fromFrontMm();
-      if (item.block().x().holds(new Span(xMm, xMm))) {
-        beneathMm.add(xMm);
+      if (bars.platformFloor() || item.block().x().holds(new Span(xMm, xMm))) {
+        carryingMm.add(xMm);
       }
     }
-    if (beneathMm.size() < 2) {
+    if (carryingMm.size() < 2) {
       return false;
     }
     long centre = item.block().x().doubledMiddleMm();
-    long front = beneathMm.stream().mapToInt(Integer::intValue).min().orElse(0);
-    long rear = beneathMm.stream().mapToInt(Integer::intValue).max().orElse(0);
+    long front = carryingMm.stream().mapToInt(Integer::intValue).min().orElse(0);
+    long rear = carryingMm.stream().mapToInt(Integer::intValue).max().orElse(0);
+    Block room = Block.of(item.space().box());
+    long across = item.block().y().doubledMiddleMm();
     return 2L * front <= centre
         && centre <= 2L * rear
-        && item.block().z().fromMm() == item.space().box().minZMm();
+        && 2L * room.y().fromMm() <= across
+        && across <= 2L * room.y().toMm()
+        && (bars.platformFloor() || item.block().z().fromMm() == room.z().fromMm());
   }
 
   private static boolean keeps(Placement placement, Pin pin) {

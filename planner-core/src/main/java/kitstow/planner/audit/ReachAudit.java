@@ -27,6 +27,10 @@ final class ReachAudit {
     }
   }
 
+  /**
+   * How many items go first: those on its way out and, whichever way that is, all that stands on
+   * it, however high.
+   */
   private static int inTheWay(AuditedItem item, List<AuditedItem> spaceful) {
     Set<String> keys = new HashSet<>();
     Optional<Block> way = wayOut(item);

@@ -22,6 +22,11 @@ record Span(int fromMm, int toMm) {
     return new Span(Math.max(fromMm, other.fromMm), Math.min(toMm, other.toMm));
   }
 
+  /** The shortest stretch that holds both. */
+  Span joined(Span other) {
+    return new Span(Math.min(fromMm, other.fromMm), Math.max(toMm, other.toMm));
+  }
+
   /** Whether the other lies in this one, ends included. */
   boolean holds(Span other) {
     return fromMm <= other.fromMm && other.toMm <= toMm;

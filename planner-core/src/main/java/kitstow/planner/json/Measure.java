@@ -69,7 +69,7 @@ record Measure(
 
   /** Load index of a tyre. */
   static final Measure LOAD_INDEX =
-      of("", 0, "60", "179", "give the number before the speed letter on the tyre, e.g. 113");
+      of("", 0, "100", "130", "give the number before the speed letter on the tyre, e.g. 113");
 
   /** Tyres on one axle. */
   static final Measure TYRE_COUNT = of("", 0, "2", "4", "give 2 tyres, or 4 for twin tyres");

@@ -22,7 +22,8 @@ public final class PlanWriter {
           out.text("packedBy", plan.origin().packedBy());
           out.number("seed", plan.origin().seed(), 0);
           out.number("steps", plan.origin().steps(), 0);
-          out.number("momentStepNm", plan.origin().momentStepNm(), Measure.MOMENT_STEP.decimals());
+          out.number(
+              "momentStepNm", plan.origin().momentStepDeciNm(), Measure.MOMENT_STEP.decimals());
           out.object("modules", fields -> modules(plan.moduleBays(), fields));
           out.listAlways("placements", plan.placements(), placement -> write(placement, out));
         });

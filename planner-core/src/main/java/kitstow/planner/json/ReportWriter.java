@@ -137,7 +137,8 @@ public final class ReportWriter {
     // A plan typed by hand does not say why; reasons come with plans that were searched for.
     List<HomeReason> reasons = new ArrayList<>();
     for (HomeReason reason : searched.map(Searched::reasons).orElse(List.of())) {
-      if (reason.key().equals(home.item().keyOf(home.unit()))) {
+      boolean against = reason.cause() != HomeReason.Cause.NOTHING;
+      if (against && reason.key().equals(home.item().keyOf(home.unit()))) {
         reasons.add(reason);
       }
     }

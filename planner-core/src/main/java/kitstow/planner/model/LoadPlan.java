@@ -29,10 +29,10 @@ public record LoadPlan(
    * @param packedBy "hand" or "solver"
    * @param seed random seed of the solver
    * @param steps steps the solver took
-   * @param momentStepNm step in which the solver compared moments, in tenths of a newton metre
+   * @param momentStepDeciNm step in which the solver compared moments, in tenths of a newton metre
    */
   public record Origin(
-      String packedBy, OptionalLong seed, OptionalLong steps, OptionalLong momentStepNm) {
+      String packedBy, OptionalLong seed, OptionalLong steps, OptionalLong momentStepDeciNm) {
     /** Packed by hand. */
     public static final Origin HAND =
         new Origin("hand", OptionalLong.empty(), OptionalLong.empty(), OptionalLong.empty());

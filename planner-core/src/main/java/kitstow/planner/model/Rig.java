@@ -31,10 +31,15 @@ public final class Rig {
 
   private final Scenario scenario;
   private final Map<String, Bay> bays = new LinkedHashMap<>();
+  private final Map<String, Bay> baysView = Collections.unmodifiableMap(bays);
   private final Map<String, FittedModule> modules = new LinkedHashMap<>();
+  private final Map<String, FittedModule> modulesView = Collections.unmodifiableMap(modules);
   private final Map<String, Space> spaces = new LinkedHashMap<>();
+  private final Map<String, Space> spacesView = Collections.unmodifiableMap(spaces);
   private final Map<String, FittedDoor> doors = new LinkedHashMap<>();
+  private final Map<String, FittedDoor> doorsView = Collections.unmodifiableMap(doors);
   private final Map<String, FittedTank> tanks = new LinkedHashMap<>();
+  private final Map<String, FittedTank> tanksView = Collections.unmodifiableMap(tanks);
 
   private Rig(Scenario scenario) {
     this.scenario = scenario;
@@ -259,11 +264,15 @@ public final class Rig {
             chain(true, fitted, fitted.inModules())));
   }
 
-  /** A space that rises above its module is open to the top of the bay, and ends there. */
+  /**
+   * A space that rises above its module is open to the top of the bay, and ends there; where the
+   * module itself reaches that high, nothing is left of it.
+   */
   private static BoxMm openTop(FittedModule fitted, BoxMm space) {
-    int ceiling = fitted.bay().box().maxZMm();
-    boolean open = space.maxZMm() > fitted.box().maxZMm() && space.minZMm() < ceiling;
-    return open ? space.withHeights(space.minZMm(), Math.min(space.maxZMm(), ceiling)) : space;
+    int ceiling = Math.max(space.minZMm(), fitted.bay().box().maxZMm());
+    return space.maxZMm() > fitted.box().maxZMm()
+        ? space.withHeights(space.minZMm(), Math.min(space.maxZMm(), ceiling))
+        : space;
   }
 
   private static Set<Environment> inherited(
@@ -360,26 +369,26 @@ public final class Rig {
 
   /** All bays by id, hosts before the bays on modules. */
   public Map<String, Bay> bays() {
-    return Collections.unmodifiableMap(bays);
+    return baysView;
   }
 
   /** Modules that are fitted, by id. */
   public Map<String, FittedModule> modules() {
-    return Collections.unmodifiableMap(modules);
+    return modulesView;
   }
 
   /** All spaces by id. */
   public Map<String, Space> spaces() {
-    return Collections.unmodifiableMap(spaces);
+    return spacesView;
   }
 
   /** Canopy doors by id. */
   public Map<String, FittedDoor> doors() {
-    return Collections.unmodifiableMap(doors);
+    return doorsView;
   }
 
   /** Tanks by id. */
   public Map<String, FittedTank> tanks() {
-    return Collections.unmodifiableMap(tanks);
+    return tanksView;
   }
 }

@@ -5,7 +5,7 @@ package kitstow.planner.model;
  * rule says is in the class that carries it out.
  */
 public enum RuleId {
-  /** Total mass within GVM. Subject: ute id. */
+  /** Total mass within GVM. Subject: "ute". */
   GVM_LIMIT(RuleKind.LIMIT),
   /** Front axle load within its limit. Subject: "front-axle". */
   FRONT_AXLE_LIMIT(RuleKind.LIMIT),
@@ -42,6 +42,8 @@ public enum RuleId {
   MODULE_IN_BAY(RuleKind.GEOMETRY),
   /** Module bodies and swept envelopes stay clear of each other. Subjects: both module ids. */
   MODULE_CLASH(RuleKind.GEOMETRY),
+  /** Gear and modules outside the canopy stay clear of its body. Subject: item key or module id. */
+  CANOPY_CLASH(RuleKind.GEOMETRY),
   /** A moving envelope with its tallest content passes its door. Subjects: module id, door id. */
   SLIDE_ENVELOPE(RuleKind.GEOMETRY),
   /** An item lies inside its space. Subjects: item key, space id. */
@@ -84,7 +86,7 @@ public enum RuleId {
   /** A must-take item or module is along. Subject: item key or module id. */
   MUST_TAKE(RuleKind.NEED),
 
-  /** Load left and right alike. Subject: ute id. */
+  /** Load left and right alike. Subject: "ute". */
   LEFT_RIGHT(RuleKind.PREFERENCE),
   /** Share of the total on the front axle. Subject: "front-axle". */
   FRONT_AXLE_SHARE(RuleKind.PREFERENCE),

@@ -43,15 +43,23 @@ public final class BarCarriage {
     return beneath;
   }
 
-  /** Whether an item lies on two bars with its centre between them. */
+  /**
+   * Whether bars can carry an item where it is: its centre over the width of the space and between
+   * two bars. On bare bars these two lie beneath it and it rests on them; on a platform floor they
+   * are the first and the last of all.
+   */
   public static boolean carried(BoxMm item, Space space, RoofBars bars) {
-    List<RoofBars.Bar> beneath = beneath(item, space, bars);
-    if (beneath.size() < 2 || item.minZMm() != space.box().minZMm()) {
+    boolean resting = bars.platformFloor() || item.minZMm() == space.box().minZMm();
+    List<RoofBars.Bar> between = bars.platformFloor() ? bars.bars() : beneath(item, space, bars);
+    if (between.size() < 2 || !resting) {
       return false;
     }
-    long centre = (long) item.minXMm() + item.maxXMm();
-    return 2L * lineXMm(space, beneath.get(0)) <= centre
-        && centre <= 2L * lineXMm(space, beneath.get(beneath.size() - 1));
+    long centreX = (long) item.minXMm() + item.maxXMm();
+    long centreY = (long) item.minYMm() + item.maxYMm();
+    return 2L * lineXMm(space, between.get(0)) <= centreX
+        && centreX <= 2L * lineXMm(space, between.get(between.size() - 1))
+        && 2L * space.box().minYMm() <= centreY
+        && centreY <= 2L * space.box().maxYMm();
   }
 
   /** Shares of the bars that carry an item; they add up to one unless there is no bar at all. */

@@ -205,8 +205,11 @@ public final class Decoder {
     return true;
   }
 
-  /** Forward and low first; the last term only breaks ties. */
-  private double cost(BoxMm box, Space space) {
+  /**
+   * What a place costs, in millimetres of mean reach behind the rear axle: forward and low first;
+   * the last term only breaks ties.
+   */
+  public double cost(BoxMm box, Space space) {
     double a = (double) box.minXMm() - rearAxleXMm;
     double b = (double) box.maxXMm() - rearAxleXMm;
     double behind = a >= 0.0 ? (a + b) / 2.0 : b <= 0.0 ? 0.0 : b * b / (2.0 * (b - a));
@@ -228,7 +231,7 @@ public final class Decoder {
     }
     int length = pose.size().lengthMm();
     int width = pose.size().widthMm();
-    List<PointMm> corners = new ArrayList<>();
+    List<PointMm> corners = new ArrayList<>(8 + 13 * trial.in(space.id()).size());
     addRow(corners, box.minXMm(), box.minZMm(), box, width);
     space.bars().ifPresent(bars -> addBarCorners(corners, space, bars, length, width));
     for (PlacedItem other : trial.in(space.id())) {
@@ -243,9 +246,6 @@ public final class Decoder {
       corners.add(new PointMm(o.minXMm(), o.maxYMm() - width, o.maxZMm()));
       corners.add(new PointMm(o.maxXMm() - length, o.minYMm(), o.maxZMm()));
       addRow(corners, o.maxXMm(), o.minZMm(), box, width);
-      if (o.minZMm() != box.minZMm()) {
-        addRow(corners, o.maxXMm(), box.minZMm(), box, width);
-      }
     }
     return corners;
   }
@@ -256,17 +256,24 @@ public final class Decoder {
     corners.add(new PointMm(x, box.maxYMm() - width, z));
   }
 
-  /** Places that rest an item on two bars: from a bar on, back from a bar, centred between two. */
+  /**
+   * Places that rest an item on two bars: from a bar on, back from a bar, centred between two, each
+   * as near as the allowed projection lets it be, and as far forward as that is.
+   */
   private static void addBarCorners(
       List<PointMm> corners, Space space, RoofBars bars, int length, int width) {
     BoxMm box = space.box();
+    BoxMm room = Room.of(space);
+    int lastX = Math.max(room.minXMm(), room.maxXMm() - length);
     List<RoofBars.Bar> all = bars.bars();
+    addRow(corners, room.minXMm(), box.minZMm(), box, width);
     for (int i = 0; i + 1 < all.size(); i++) {
       int x = BarCarriage.lineXMm(space, all.get(i));
       int next = BarCarriage.lineXMm(space, all.get(i + 1));
-      addRow(corners, x, box.minZMm(), box, width);
-      addRow(corners, next - length, box.minZMm(), box, width);
-      addRow(corners, (x + next - length) / 2, box.minZMm(), box, width);
+      for (int at : new int[] {x, next - length, (x + next - length) / 2}) {
+        int within = Math.min(lastX, Math.max(room.minXMm(), at));
+        addRow(corners, within, box.minZMm(), box, width);
+      }
     }
   }
 }

@@ -43,7 +43,7 @@ public final class LidRoom {
   public boolean opens(PlacedItem item, KeepClear lid) {
     BoxMm region = KeptRoom.above(item.box(), lid.clearMm());
     if (item.space().movesWith().isEmpty()) {
-      return AirRoom.free(all, item, region);
+      return AirRoom.free(rig, all, item, region);
     }
     String slideId = item.space().movesWith().get(0);
     for (PlacedItem other : all) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
-import kitstow.planner.model.Environment;
 import kitstow.planner.model.FittedDoor;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.KeepClear;
@@ -16,10 +15,10 @@ import kitstow.planner.model.Pin;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Reach;
 import kitstow.planner.model.Rig;
-import kitstow.planner.model.RoofBars;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Settings;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Zone;
 
 /**
  * Judges one more item while a group of spaces is being packed: every rule of place, company and
@@ -31,11 +30,13 @@ final class PlacementJudge {
 
   private final Rig rig;
   private final Settings settings;
+  private final Optional<BoxMm> canopy;
   private final Map<String, List<BoxMm>> obstacles = new HashMap<>();
 
   PlacementJudge(Rig rig) {
     this.rig = rig;
     this.settings = rig.scenario().settings();
+    this.canopy = CanopyBody.of(rig.scenario());
   }
 
   /**
@@ -43,9 +44,7 @@ final class PlacementJudge {
    * the air, doors, pins.
    */
   Optional<RuleId> bars(Wanted wanted, Space space, Pose pose) {
-    boolean outside =
-        space.environment().contains(Environment.OPEN_AIR)
-            || space.environment().contains(Environment.VENTED_OUTSIDE);
+    boolean outside = OutsideAir.has(space);
     if (!outside && wanted.item().marks().contains(Mark.GAS)) {
       return Optional.of(RuleId.GAS_OUTSIDE);
     }
@@ -84,8 +83,11 @@ final class PlacementJudge {
         return Optional.of(RuleId.NO_OVERLAP);
       }
     }
-    if (hitsModule(item)) {
+    if (hitsModule(item) || hitsOnTheWayOut(item, trial)) {
       return Optional.of(RuleId.MODULE_CLASH);
+    }
+    if (outsideIntoCanopy(item)) {
+      return Optional.of(RuleId.CANOPY_CLASH);
     }
     if (foulsDoor(item)) {
       return Optional.of(RuleId.SLIDE_ENVELOPE);
@@ -112,16 +114,66 @@ final class PlacementJudge {
     return false;
   }
 
+  private boolean outsideIntoCanopy(PlacedItem item) {
+    return item.space().zone() != Zone.CANOPY
+        && canopy.isPresent()
+        && Boxes.overlap(canopy.get(), item.box());
+  }
+
+  /** Whether a newcomer is hit by what slides out, or slides out into something itself. */
+  private boolean hitsOnTheWayOut(PlacedItem item, Trial trial) {
+    if (item.space().movesWith().isEmpty() && !trial.anythingSlides()) {
+      return false;
+    }
+    for (PlacedItem other : trial.all()) {
+      if (ridesInto(item, other.space(), other.box())
+          || ridesInto(other, item.space(), item.box())) {
+        return true;
+      }
+    }
+    for (String slideId : item.space().movesWith()) {
+      FittedModule slide = rig.modules().get(slideId);
+      if (slide != null && ridesIntoModule(item, slide)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean ridesInto(PlacedItem rider, Space standing, BoxMm box) {
+    for (String slideId : rider.space().movesWith()) {
+      FittedModule slide = rig.modules().get(slideId);
+      if (slide != null
+          && !standing.movesWith().contains(slideId)
+          && Boxes.overlap(SlideTravel.swept(rider.box(), slide), box)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean ridesIntoModule(PlacedItem rider, FittedModule slide) {
+    for (FittedModule other : rig.modules().values()) {
+      String id = other.module().id();
+      boolean own =
+          id.equals(slide.module().id())
+              || slide.inModules().contains(id)
+              || rider.space().inModules().contains(id)
+              || other.movesWith().contains(slide.module().id());
+      if (!own && Boxes.overlap(SlideTravel.swept(rider.box(), slide), other.box())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Modules, and what they sweep, that are no part of a space and reach into it. */
   private List<BoxMm> of(Space space) {
     List<BoxMm> found = new ArrayList<>();
     BoxMm room = Room.of(space);
     for (FittedModule module : rig.modules().values()) {
       String id = module.module().id();
-      if (space.inModules().contains(id)) {
-        continue;
-      }
-      if (Boxes.overlap(module.box(), room)) {
+      if (!space.inModules().contains(id) && Boxes.overlap(module.box(), room)) {
         found.add(module.box());
       }
       if (!space.movesWith().contains(id) && Boxes.overlap(SlideTravel.swept(module), room)) {
@@ -166,11 +218,11 @@ final class PlacementJudge {
         }
       }
     }
+    if (space.bars().isPresent() && !BarCarriage.carried(item.box(), space, space.bars().get())) {
+      return Optional.of(RuleId.TWO_BARS);
+    }
     if (bareBars) {
-      RoofBars bars = space.bars().get();
-      return BarCarriage.carried(item.box(), space, bars)
-          ? Optional.empty()
-          : Optional.of(RuleId.TWO_BARS);
+      return Optional.empty();
     }
     Contacts contacts = Contacts.of(item, space, inSpace);
     if (!contacts.supported(settings.supportPermille())) {
@@ -211,7 +263,8 @@ final class PlacementJudge {
           all.add(item);
         }
         boolean air = keep.kind() == KeepClear.Kind.AIR;
-        boolean kept = air ? AirRoom.kept(all, one, keep) : LidRoom.on(rig, all).opens(one, keep);
+        boolean kept =
+            air ? AirRoom.kept(rig, all, one, keep) : LidRoom.on(rig, all).opens(one, keep);
         if (!kept) {
           return Optional.of(air ? RuleId.AIR_CLEARANCE : RuleId.LID_CLEARANCE);
         }

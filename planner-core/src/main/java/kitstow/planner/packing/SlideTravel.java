@@ -2,6 +2,7 @@ package kitstow.planner.packing;
 
 import java.util.Collection;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.Boxes;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.model.Door;
 import kitstow.planner.model.Facing;
@@ -10,7 +11,6 @@ import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Rig;
-import kitstow.planner.model.Space;
 
 /** Where a module goes when it is pulled out, and whether it passes its door on the way. */
 public final class SlideTravel {
@@ -51,6 +51,11 @@ public final class SlideTravel {
     };
   }
 
+  /** What something that rides on a module sweeps from its closed place to the pulled-out one. */
+  public static BoxMm swept(BoxMm rider, FittedModule module) {
+    return Boxes.union(rider, rider.moved(module.pullOut()));
+  }
+
   /** The section of a module that pulls out, with the tallest thing on it. */
   public static Envelope envelope(Loading loading, FittedModule module) {
     return envelope(loading.rig(), module, loading.placed().values());
@@ -64,24 +69,20 @@ public final class SlideTravel {
   public static Envelope envelope(Rig rig, FittedModule module, Collection<PlacedItem> items) {
     String id = module.module().id();
     BoxMm box = module.box();
-    int lower = Integer.MAX_VALUE;
-    for (Space space : rig.spaces().values()) {
-      if (space.movesWith().contains(id)) {
-        lower = Math.min(lower, space.box().minZMm());
+    int upper = box.maxZMm();
+    for (FittedModule other : rig.modules().values()) {
+      if (other.movesWith().contains(id)) {
+        upper = Math.max(upper, other.box().maxZMm());
       }
     }
-    if (lower == Integer.MAX_VALUE) {
-      lower = box.minZMm();
-    }
-    int upper = box.maxZMm();
     for (PlacedItem item : items) {
       if (item.space().movesWith().contains(id)) {
         upper = Math.max(upper, item.box().maxZMm());
       }
     }
     return module.bay().facing() == Facing.REAR
-        ? new Envelope(box.minYMm(), box.maxYMm(), lower, upper)
-        : new Envelope(box.minXMm(), box.maxXMm(), lower, upper);
+        ? new Envelope(box.minYMm(), box.maxYMm(), box.minZMm(), upper)
+        : new Envelope(box.minXMm(), box.maxXMm(), box.minZMm(), upper);
   }
 
   /** How far an envelope fouls a door, in millimetres; zero where it passes. */

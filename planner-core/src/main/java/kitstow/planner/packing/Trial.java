@@ -15,6 +15,7 @@ final class Trial {
   private final Map<String, List<PlacedItem>> bySpace = new LinkedHashMap<>();
   private final Map<String, List<Contacts>> contacts = new LinkedHashMap<>();
   private final List<PlacedItem> demanding = new ArrayList<>();
+  private boolean slides;
   private final Map<String, Long> filledMm3 = new LinkedHashMap<>();
 
   Trial(List<Space> spaces) {
@@ -42,6 +43,11 @@ final class Trial {
     return with;
   }
 
+  /** Whether anything placed so far rides on a slide. */
+  boolean anythingSlides() {
+    return slides;
+  }
+
   /** Volume that stands in a space, cubic millimetres. */
   long filledMm3(String spaceId) {
     return filledMm3.getOrDefault(spaceId, 0L);
@@ -66,6 +72,7 @@ final class Trial {
     Contacts own = Contacts.of(item, item.space(), in(item.space().id()));
     contacts.put(item.space().id(), contactsWith(item, own));
     all.add(item);
+    slides |= !item.space().movesWith().isEmpty();
     if (!item.item().keepClear().isEmpty()) {
       demanding.add(item);
     }

@@ -37,9 +37,7 @@ public final class WayOut {
         moved.put(other.key(), other);
       }
     }
-    if (!fromAbove) {
-      addWhatStandsOn(item, inSpace, moved);
-    }
+    addWhatStandsOn(item, inSpace, moved);
     return List.copyOf(moved.values());
   }
 

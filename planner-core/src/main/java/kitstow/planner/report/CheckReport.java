@@ -55,7 +55,12 @@ public final class CheckReport {
     return List.copyOf(sorted);
   }
 
+  /** The graver verdict, then the larger used share. */
   private static LimitReading tighter(LimitReading old, LimitReading now) {
+    int graver = now.margin().verdict().compareTo(old.margin().verdict());
+    if (graver != 0) {
+      return graver > 0 ? now : old;
+    }
     return now.margin().usedRatio() > old.margin().usedRatio() ? now : old;
   }
 

@@ -23,7 +23,7 @@ final class AirClearance implements PlanRule {
       int needed = 0;
       for (KeepClear keep : item.item().keepClear()) {
         if (keep.kind() == KeepClear.Kind.AIR
-            && !AirRoom.kept(loading.placed().values(), item, keep)) {
+            && !AirRoom.kept(loading.rig(), loading.placed().values(), item, keep)) {
           needed = Math.max(needed, keep.clearMm());
         }
       }

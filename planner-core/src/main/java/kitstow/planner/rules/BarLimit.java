@@ -17,7 +17,7 @@ import kitstow.planner.statics.LoadLine;
 final class BarLimit implements LimitRule {
   @Override
   public RuleCard card() {
-    return RuleCard.rating(RuleId.BAR_LIMIT, "load on one bar within its rating");
+    return RuleCard.deratedRating(RuleId.BAR_LIMIT, "load on one bar within its rating");
   }
 
   @Override

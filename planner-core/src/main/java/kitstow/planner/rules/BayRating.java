@@ -13,7 +13,8 @@ import kitstow.planner.statics.LoadLine;
 final class BayRating implements LimitRule {
   @Override
   public RuleCard card() {
-    return RuleCard.rating(RuleId.BAY_RATING, "all that stands in a bay within the bay's rating");
+    return RuleCard.deratedRating(
+        RuleId.BAY_RATING, "all that stands in a bay within the bay's rating");
   }
 
   @Override

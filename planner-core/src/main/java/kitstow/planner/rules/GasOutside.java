@@ -2,11 +2,11 @@ package kitstow.planner.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import kitstow.planner.model.Environment;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Mark;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.packing.OutsideAir;
 
 /** Gas rides in the open or in a locker sealed from the box and vented outside. */
 final class GasOutside implements PlanRule {
@@ -26,10 +26,7 @@ final class GasOutside implements PlanRule {
     Loading loading = situation.loading();
     List<Breach> breaches = new ArrayList<>();
     for (PlacedItem item : loading.placed().values()) {
-      boolean outside =
-          item.space().environment().contains(Environment.OPEN_AIR)
-              || item.space().environment().contains(Environment.VENTED_OUTSIDE);
-      if (item.item().marks().contains(Mark.GAS) && !outside) {
+      if (item.item().marks().contains(Mark.GAS) && !OutsideAir.has(item.space())) {
         breaches.add(
             new Breach(
                 RuleId.GAS_OUTSIDE,

@@ -2,6 +2,7 @@ package kitstow.planner.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.Loading;
@@ -30,14 +31,13 @@ final class ModuleClash implements PlanRule {
         FittedModule b = modules.get(j);
         boolean nested =
             a.inModules().contains(b.module().id()) || b.inModules().contains(a.module().id());
-        if (!nested) {
-          add(
-              breaches,
-              a.module().id(),
-              b.module().id(),
-              a.module().title() + " and " + b.module().title(),
-              clashMm(a, b));
-        }
+        int depth = Math.max(ridersIntoMm(loading, a, b), ridersIntoMm(loading, b, a));
+        add(
+            breaches,
+            a.module().id(),
+            b.module().id(),
+            a.module().title() + " and " + b.module().title(),
+            nested ? depth : Math.max(depth, clashMm(a, b)));
       }
       for (PlacedItem item : loading.placed().values()) {
         FittedModule module = modules.get(i);
@@ -46,7 +46,7 @@ final class ModuleClash implements PlanRule {
             module.module().id(),
             item.key(),
             module.module().title() + " and " + Names.placed(loading, item),
-            clashMm(module, item));
+            Math.max(clashMm(module, item), ridersIntoMm(loading, module, item)));
       }
     }
     return breaches;
@@ -59,14 +59,46 @@ final class ModuleClash implements PlanRule {
     return Math.max(closed, Math.max(aSweeps, bSweeps));
   }
 
-  private static int clashMm(FittedModule module, PlacedItem item) {
-    String id = module.module().id();
-    if (item.space().inModules().contains(id)) {
+  /** How deep what rides on a slide reaches into another module on its way out. */
+  private static int ridersIntoMm(Loading loading, FittedModule slide, FittedModule other) {
+    String id = slide.module().id();
+    String otherId = other.module().id();
+    if (slide.inModules().contains(otherId) || other.movesWith().contains(id)) {
       return 0;
     }
-    int closed = Boxes.overlapDepthMm(module.box(), item.box());
-    int swept = Boxes.overlapDepthMm(SlideTravel.swept(module), item.box());
-    return Math.max(closed, item.space().movesWith().contains(id) ? 0 : swept);
+    int depth = 0;
+    for (PlacedItem rider : loading.placed().values()) {
+      if (rider.space().movesWith().contains(id) && !rider.space().inModules().contains(otherId)) {
+        BoxMm way = SlideTravel.swept(rider.box(), slide);
+        depth = Math.max(depth, Boxes.overlapDepthMm(way, other.box()));
+      }
+    }
+    return depth;
+  }
+
+  /** How deep what rides on a slide reaches into gear that stays, on its way out. */
+  private static int ridersIntoMm(Loading loading, FittedModule slide, PlacedItem other) {
+    String id = slide.module().id();
+    if (other.space().movesWith().contains(id)) {
+      return 0;
+    }
+    int depth = 0;
+    for (PlacedItem rider : loading.placed().values()) {
+      if (rider.space().movesWith().contains(id)) {
+        BoxMm way = SlideTravel.swept(rider.box(), slide);
+        depth = Math.max(depth, Boxes.overlapDepthMm(way, other.box()));
+      }
+    }
+    return depth;
+  }
+
+  private static int clashMm(FittedModule module, PlacedItem item) {
+    String id = module.module().id();
+    boolean within = item.space().inModules().contains(id);
+    boolean ridesAlong = item.space().movesWith().contains(id);
+    int closed = within ? 0 : Boxes.overlapDepthMm(module.box(), item.box());
+    int swept = ridesAlong ? 0 : Boxes.overlapDepthMm(SlideTravel.swept(module), item.box());
+    return Math.max(closed, swept);
   }
 
   private static void add(

@@ -18,7 +18,7 @@ import kitstow.planner.statics.LoadLine;
 final class ModuleRating implements LimitRule {
   @Override
   public RuleCard card() {
-    return RuleCard.rating(
+    return RuleCard.deratedRating(
         RuleId.MODULE_RATING, "what a module carries on its fixed part within its rating");
   }
 

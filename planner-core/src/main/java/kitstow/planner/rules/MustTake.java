@@ -12,7 +12,13 @@ import kitstow.planner.model.RuleId;
 final class MustTake implements PlanRule {
   @Override
   public RuleCard card() {
-    return RuleCard.geometry(RuleId.MUST_TAKE, "what must come along is along", "");
+    return new RuleCard(
+        RuleId.MUST_TAKE,
+        "what must come along is along",
+        "the gear list",
+        SourceStatus.BY_DEFINITION,
+        "",
+        /* overridable= */ false);
   }
 
   @Override

@@ -30,6 +30,7 @@ public final class RuleBook {
       List.of(
           new ModuleInBay(),
           new ModuleClash(),
+          new CanopyClash(),
           new SlideEnvelope(),
           new InsideSpace(),
           new NoOverlap(),

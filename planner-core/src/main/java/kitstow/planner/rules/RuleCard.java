@@ -25,6 +25,18 @@ public record RuleCard(
         id, title, "plate, handbook or maker's rating", SourceStatus.BY_DEFINITION, "", false);
   }
 
+  /** A maker's rating; where only a static one is given, the settings derate it. */
+  static RuleCard deratedRating(RuleId id, String title) {
+    return new RuleCard(
+        id,
+        title,
+        "maker's rating; road 0.75 and off-road 0.6 of static where the maker gives none (common"
+            + " practice, no source)",
+        SourceStatus.COMMON_PRACTICE,
+        "roadDerateRatio 0.75, offRoadDerateRatio 0.6",
+        false);
+  }
+
   /** A rule that follows from geometry. */
   static RuleCard geometry(RuleId id, String title, String setting) {
     return new RuleCard(id, title, "geometry", SourceStatus.BY_DEFINITION, setting, false);

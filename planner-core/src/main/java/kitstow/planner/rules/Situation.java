@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
@@ -37,6 +38,11 @@ public final class Situation {
   /** A loading with its own trip. */
   public static Situation of(Loading loading) {
     return new Situation(loading, Timeline.of(loading));
+  }
+
+  /** A loading in given states. */
+  public static Situation of(Loading loading, Timeline timeline) {
+    return new Situation(loading, timeline);
   }
 
   /** Whether things stand in a space as on a floor; false on bare bars. */
@@ -76,12 +82,12 @@ public final class Situation {
   }
 
   /** Contacts of one item; absent on bare bars. */
-  public java.util.Optional<Contacts> contactsOf(PlacedItem item) {
+  public Optional<Contacts> contactsOf(PlacedItem item) {
     for (Contacts contacts : contactsBySpace.getOrDefault(item.space().id(), List.of())) {
       if (contacts.item().is(item)) {
-        return java.util.Optional.of(contacts);
+        return Optional.of(contacts);
       }
     }
-    return java.util.Optional.empty();
+    return Optional.empty();
   }
 }

@@ -6,6 +6,7 @@ import kitstow.planner.model.FittedDoor;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.model.Zone;
 import kitstow.planner.packing.SlideTravel;
 
 /** What pulls out, with its tallest content, clears sill, head, jambs and struts of its door. */
@@ -33,6 +34,18 @@ final class SlideEnvelope implements PlanRule {
           int foul = SlideTravel.foulMm(SlideTravel.envelope(loading, fitted), door);
           least = Math.min(least, foul);
         }
+      }
+      if (firstDoor.isEmpty() && fitted.bay().zone() == Zone.CANOPY) {
+        breaches.add(
+            new Breach(
+                RuleId.SLIDE_ENVELOPE,
+                List.of(fitted.module().id(), fitted.bay().id()),
+                "",
+                1.0,
+                0.0,
+                "wall",
+                fitted.module().title() + " pulls out where the canopy has no door",
+                "choose a bay behind a door"));
       }
       if (!firstDoor.isEmpty() && least > 0) {
         breaches.add(

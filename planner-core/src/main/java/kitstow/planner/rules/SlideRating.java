@@ -15,14 +15,8 @@ import kitstow.planner.statics.LoadLine;
 final class SlideRating implements LimitRule {
   @Override
   public RuleCard card() {
-    return new RuleCard(
-        RuleId.SLIDE_RATING,
-        "load on a slide within its rating, its own moving part included",
-        "maker's rating; road 0.75 and off-road 0.6 of static where the maker gives none (common"
-            + " practice, no source)",
-        SourceStatus.COMMON_PRACTICE,
-        "roadDerateRatio 0.75, offRoadDerateRatio 0.6",
-        false);
+    return RuleCard.deratedRating(
+        RuleId.SLIDE_RATING, "load on a slide within its rating, its own moving part included");
   }
 
   @Override

@@ -13,7 +13,7 @@ import kitstow.planner.statics.LoadLine;
 final class SpaceRating implements LimitRule {
   @Override
   public RuleCard card() {
-    return RuleCard.rating(RuleId.SPACE_RATING, "contents of a space within its rating");
+    return RuleCard.deratedRating(RuleId.SPACE_RATING, "contents of a space within its rating");
   }
 
   @Override

@@ -15,14 +15,18 @@ import kitstow.planner.model.Tray;
 import kitstow.planner.model.Zone;
 import kitstow.planner.statics.LoadLine;
 
-/** All that stands on, in and under the tray, canopy included, within the tray's rating. */
+/**
+ * Canopy, modules and gear on, in and under the tray within the tray's rating. Accessories count
+ * only where they belong to the canopy roof.
+ */
 final class TrayRating implements LimitRule {
   private static final Set<Zone> ON_TRAY =
       Set.of(Zone.TRAY, Zone.UNDER_TRAY, Zone.CANOPY, Zone.CANOPY_ROOF, Zone.REAR_CARRIER);
 
   @Override
   public RuleCard card() {
-    return RuleCard.rating(RuleId.TRAY_RATING, "all that stands on the tray within its rating");
+    return RuleCard.deratedRating(
+        RuleId.TRAY_RATING, "canopy, modules and gear on, in and under the tray within its rating");
   }
 
   @Override

@@ -8,13 +8,16 @@ import kitstow.planner.model.RoofBars;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.packing.BarCarriage;
 
-/** An item on bare bars lies on two of them with its centre between them. */
+/**
+ * An item on bars has its centre over them: between two beneath it, or on a platform between the
+ * first and the last.
+ */
 final class TwoBars implements PlanRule {
   @Override
   public RuleCard card() {
     return RuleCard.practice(
         RuleId.TWO_BARS,
-        "an item on bars lies on two of them with its centre between",
+        "an item on bars has its centre between two of them",
         "",
         /* overridable= */ false);
   }
@@ -24,7 +27,7 @@ final class TwoBars implements PlanRule {
     Loading loading = situation.loading();
     List<Breach> breaches = new ArrayList<>();
     for (PlacedItem item : loading.placed().values()) {
-      if (Situation.standsOnFloor(item.space()) || !item.space().bars().isPresent()) {
+      if (!item.space().bars().isPresent()) {
         continue;
       }
       RoofBars bars = item.space().bars().get();
@@ -37,8 +40,7 @@ final class TwoBars implements PlanRule {
                 BarCarriage.beneath(item.box(), item.space(), bars).size(),
                 2.0,
                 "bars",
-                Names.placed(loading, item)
-                    + " does not lie on two bars with its centre between them",
+                Names.placed(loading, item) + " does not have its centre between two bars",
                 "lay it across two bars"));
       }
     }

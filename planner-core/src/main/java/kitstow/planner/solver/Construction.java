@@ -8,13 +8,14 @@ import kitstow.planner.model.Item;
 import kitstow.planner.model.Space;
 import kitstow.planner.packing.Wanted;
 import org.jspecify.annotations.Nullable;
-import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 
 /**
  * Packs as the trade does: what must come first, then heavy and bulky before light, each unit into
  * the space where the whole load stays best: within limits, little behind the rear axle.
  */
 final class Construction {
+  private static final int MUCH_CHOICE = 4;
+
   private final PackingProblem problem;
 
   Construction(PackingProblem problem) {
@@ -35,8 +36,18 @@ final class Construction {
     }
     order.sort(
         Comparator.comparingInt((Integer i) -> classOf(problem.units().get(i).item()))
+            .thenComparingInt(i -> choice(packing, problem.units().get(i)))
             .thenComparing(Comparator.comparingDouble((Integer i) -> weight[i]).reversed()));
     insert(packing, order, /* keepRanks= */ false);
+  }
+
+  /** Spaces that can hold a unit at all; what has little choice goes before what has much. */
+  private static int choice(Packing packing, Wanted wanted) {
+    int takers = 0;
+    for (Space space : packing.view().fromTheFront()) {
+      takers += packing.view().mayHold(wanted, space) ? 1 : 0;
+    }
+    return Math.min(takers, MUCH_CHOICE);
   }
 
   /** Pinned and must-take things first. */
@@ -67,30 +78,31 @@ final class Construction {
     }
   }
 
+  /**
+   * The space in which a unit's mass acts least far behind the rear axle without more overload than
+   * before; null where no space takes it so. Spaces are looked at from the front, and those that
+   * lie wholly behind the best place so far are not.
+   */
   private @Nullable String bestSpace(Packing packing, int unit, int rank) {
     Wanted wanted = problem.units().get(unit);
+    long overBefore = packing.overG();
     String best = null;
-    BendableLongScore bestScore = score(packing);
-    double bestArm = Double.MAX_VALUE;
-    for (Space space : packing.view().rig().spaces().values()) {
+    double bestReach = Double.MAX_VALUE;
+    for (Space space : packing.view().fromTheFront()) {
+      if (packing.view().reachMm(space.box().minXMm()) > bestReach) {
+        break;
+      }
       if (!packing.view().mayHold(wanted, space)) {
         continue;
       }
       packing.assign(unit, space.id(), 0, rank);
-      BendableLongScore score = score(packing);
-      double arm = packing.armMm(unit);
-      int order = score.compareTo(bestScore);
-      if (order > 0 || (order == 0 && best != null && arm < bestArm)) {
+      double reach = packing.reachMm(unit);
+      if (reach < bestReach && packing.overG() <= overBefore) {
         best = space.id();
-        bestScore = score;
-        bestArm = arm;
+        bestReach = reach;
       }
     }
     packing.assign(unit, null, 0, rank);
     return best;
-  }
-
-  private BendableLongScore score(Packing packing) {
-    return packing.levels().toScore(problem.scenario().settings().massLimits());
   }
 }

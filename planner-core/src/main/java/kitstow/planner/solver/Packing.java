@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Need;
@@ -31,6 +32,7 @@ final class Packing {
   private final @Nullable String[] space;
   private final int[] pose;
   private final int[] rank;
+  private Map<String, String> wantedBays;
   private PackingProblem.Seen seen;
   private Slot[] slots;
   private boolean[] touched;
@@ -52,6 +54,7 @@ final class Packing {
     for (int i = 0; i < units; i++) {
       rank[i] = i;
     }
+    this.wantedBays = moduleBays;
     this.seen = problem.rig(moduleBays);
     this.slots = new Slot[0];
     this.touched = new boolean[0];
@@ -60,6 +63,7 @@ final class Packing {
 
   /** Other bays: everything is decoded afresh. */
   void moduleBays(Map<String, String> moduleBays) {
+    wantedBays = moduleBays;
     seen = problem.rig(moduleBays);
     int clusters = seen.view().clusters().size();
     slots = new Slot[clusters];
@@ -73,6 +77,9 @@ final class Packing {
 
   /** Gives a unit a space (null: home), a pose and a rank. */
   void assign(int unit, @Nullable String spaceId, int poseChoice, int rankNow) {
+    if (Objects.equals(space[unit], spaceId) && pose[unit] == poseChoice && rank[unit] == rankNow) {
+      return;
+    }
     touch(space[unit]);
     space[unit] = spaceId;
     pose[unit] = poseChoice;
@@ -80,11 +87,26 @@ final class Packing {
     touch(spaceId);
   }
 
+  /** Takes over another assignment; what is alike stays decoded. */
+  void follow(PlanningLoad load) {
+    Map<String, String> bays = PackingScore.baysOf(load);
+    if (!bays.equals(wantedBays)) {
+      moduleBays(bays);
+    }
+    for (PlanningItem item : load.items()) {
+      assign(item.index(), item.space(), item.pose(), item.rank());
+    }
+  }
+
   private void touch(@Nullable String spaceId) {
     int cluster = spaceId == null ? -1 : seen.view().clusterOf(spaceId);
     if (cluster >= 0) {
       touched[cluster] = true;
     }
+  }
+
+  PackingProblem problem() {
+    return problem;
   }
 
   @Nullable String spaceOf(int unit) {
@@ -95,8 +117,11 @@ final class Packing {
     return rank[unit];
   }
 
-  /** How far behind the rear axle a unit's mass acts where it is now; huge when it has no place. */
-  double armMm(int unit) {
+  /**
+   * How far behind the rear axle a unit's mass acts where it is now, and a little for height and
+   * place ahead of it; huge when it has no place.
+   */
+  double reachMm(int unit) {
     String key = problem.units().get(unit).key();
     String id = space[unit];
     int cluster = id == null ? -1 : seen.view().clusterOf(id);
@@ -105,11 +130,18 @@ final class Packing {
       Slot slot = slots[cluster];
       for (PlacedItem item : slot.decoded[slot.now].placed()) {
         if (item.key().equals(key)) {
-          return (item.box().minXMm() + item.box().maxXMm()) / 2.0;
+          return seen.view().decoder().cost(item.box(), item.space());
         }
       }
     }
     return Double.MAX_VALUE;
+  }
+
+  /** Grams over mass limits now, less what is over with all gear home. */
+  long overG() {
+    List<PlacedItem> placed = placed();
+    long over = table(placed).worstOf(placed, new BarLoads()).overG();
+    return Math.max(0L, over - problem.overWithoutGearG());
   }
 
   RigView view() {

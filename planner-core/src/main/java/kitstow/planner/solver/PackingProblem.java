@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import kitstow.planner.model.Item;
-import kitstow.planner.model.KeepClear;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.ModuleChoice;
@@ -21,7 +20,6 @@ final class PackingProblem {
   private final Scenario scenario;
   private final List<Wanted> units = new ArrayList<>();
   private final Map<String, Integer> indexByKey = new LinkedHashMap<>();
-  private final int reachMm;
   private final Map<String, Seen> rigs =
       new LinkedHashMap<>(16, 0.75f, /* accessOrder= */ true) {
         private static final long serialVersionUID = 1L;
@@ -39,17 +37,12 @@ final class PackingProblem {
 
   PackingProblem(Scenario scenario) {
     this.scenario = scenario;
-    int reach = 0;
     for (Item item : scenario.items()) {
       for (int unit = 1; unit <= item.quantity(); unit++) {
         indexByKey.put(item.keyOf(unit), units.size());
         units.add(Wanted.of(item, unit));
       }
-      for (KeepClear keep : item.keepClear()) {
-        reach = Math.max(reach, keep.clearMm());
-      }
     }
-    this.reachMm = reach;
     Seen seen = rig(firstBays(scenario));
     Loading empty =
         Loading.of(
@@ -116,7 +109,7 @@ final class PackingProblem {
     String key = new TreeMap<>(moduleBays).toString();
     Seen seen = rigs.get(key);
     if (seen == null) {
-      RigView view = new RigView(scenario, moduleBays, reachMm);
+      RigView view = new RigView(scenario, moduleBays);
       seen = new Seen(view, new LimitShape(view, scenario));
       rigs.put(key, seen);
     }

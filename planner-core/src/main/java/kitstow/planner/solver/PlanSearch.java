@@ -40,6 +40,7 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 public final class PlanSearch {
   private static final int RESTARTS = 2;
   private static final double RESTART_NOISE = 0.8;
+  private static final double RUIN_WEIGHT = 3.0;
   private static final double LEAST_STEP_NM = 5.0;
   private static final double STEP_SHARE = 0.002;
 
@@ -248,7 +249,10 @@ public final class PlanSearch {
     moves.add(
         new SwapMoveSelectorConfig()
             .withEntitySelectorConfig(new EntitySelectorConfig(PlanningItem.class)));
-    moves.add(new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(RuinMoves.class));
+    moves.add(
+        new MoveIteratorFactoryConfig()
+            .withMoveIteratorFactoryClass(RuinMoves.class)
+            .withFixedProbabilityWeight(RUIN_WEIGHT));
     if (!new PackingProblem(request.scenario()).openModules().isEmpty()) {
       moves.add(
           new ChangeMoveSelectorConfig()

@@ -1,6 +1,7 @@
 package kitstow.planner.solver;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,20 +26,23 @@ final class RigView {
   private final List<List<Space>> clusters;
   private final Map<String, Integer> clusterOf = new HashMap<>();
   private final Decoder decoder;
+  private final List<Space> fromTheFront;
   private final Map<String, Boolean> possible = new HashMap<>();
   private final int conflicts;
 
-  RigView(Scenario scenario, Map<String, String> wantedBays, int reachMm) {
+  RigView(Scenario scenario, Map<String, String> wantedBays) {
     Bays bays = Bays.settle(scenario, wantedBays);
     this.moduleBays = bays.fitted();
     this.rig = Rig.of(scenario, moduleBays);
-    this.clusters = Clusters.of(rig, reachMm);
+    this.clusters = Clusters.of(rig);
     for (int i = 0; i < clusters.size(); i++) {
       for (Space space : clusters.get(i)) {
         clusterOf.put(space.id(), i);
       }
     }
     this.decoder = new Decoder(rig);
+    this.fromTheFront = new ArrayList<>(rig.spaces().values());
+    fromTheFront.sort(Comparator.comparingInt(space -> space.box().minXMm()));
     this.conflicts = bays.refused() + conflictsOf(scenario, moduleBays);
   }
 
@@ -83,6 +87,16 @@ final class RigView {
   boolean mayHold(Wanted wanted, Space space) {
     return possible.computeIfAbsent(
         wanted.item().id() + " " + space.id(), key -> decoder.mayHold(wanted, space));
+  }
+
+  /** Spaces in the order of their front ends. */
+  List<Space> fromTheFront() {
+    return fromTheFront;
+  }
+
+  /** How far behind the rear axle an x is; zero ahead of it. */
+  double reachMm(int xMm) {
+    return Math.max(0.0, (double) xMm - rig.scenario().ute().wheelbaseMm());
   }
 
   Decoder decoder() {

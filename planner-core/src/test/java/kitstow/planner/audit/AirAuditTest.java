@@ -1,10 +1,14 @@
 package kitstow.planner.audit;
 
 import static kitstow.planner.audit.Audited.broken;
+import static kitstow.planner.testkit.BayBuilder.aBay;
 import static kitstow.planner.testkit.ItemBuilder.anItem;
+import static kitstow.planner.testkit.ModuleBuilder.aModule;
+import static kitstow.planner.testkit.ModuleBuilder.aSlide;
 import static kitstow.planner.testkit.RigBuilder.aDualCab;
 import static kitstow.planner.testkit.Rigs.BOX;
 import static kitstow.planner.testkit.Rigs.CARRIER;
+import static kitstow.planner.testkit.Rigs.FRONT_BAY;
 import static kitstow.planner.testkit.SpaceBuilder.aSpace;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -80,6 +84,45 @@ class AirAuditTest {
     // In the open the air reaches beyond the space: into what stands 100 behind.
     assertThat(broken(carrierBefore(100))).isEmpty();
     assertThat(broken(carrierBefore(101))).containsExactly("AIR_CLEARANCE fridge");
+  }
+
+  @Test
+  void aModuleTakesAir() {
+    // The cupboard hangs 300 above the fridge.
+    assertThat(broken(underCupboard(300))).isEmpty();
+    assertThat(broken(underCupboard(301))).containsExactly("AIR_CLEARANCE fridge");
+  }
+
+  @Test
+  void theModuleThatAnItemIsInDoesNot() {
+    RigBuilder rig =
+        aDualCab()
+            .fitted(
+                aModule("pantry", 800, 800, 800)
+                    .space(aSpace("inside", 0, 0, 50, new SizeMm(800, 800, 700))),
+                FRONT_BAY)
+            .items(anItem("fridge").air(KeepClear.Face.TOP, 500))
+            .put("fridge", "pantry/inside", 0, 0, 0);
+    assertThat(broken(rig)).isEmpty();
+  }
+
+  @Test
+  void onASlideModulesTakeNoAir() {
+    // The cupboard hangs 250 above the fridge.
+    RigBuilder rig =
+        aDualCab()
+            .canopyBay(aBay("hung", 100, 50, 600, new SizeMm(800, 800, 200)))
+            .fitted(aSlide("slide"), FRONT_BAY)
+            .fitted(aModule("cupboard", 800, 800, 200), "hung")
+            .items(anItem("fridge").air(KeepClear.Face.TOP, 400))
+            .put("fridge", "slide/top", 0, 0, 0);
+    assertThat(broken(rig)).isEmpty();
+  }
+
+  private static RigBuilder underCupboard(int clearMm) {
+    return alone(anItem("fridge").air(KeepClear.Face.TOP, clearMm))
+        .canopyBay(aBay("hung", 900, -850, 500, new SizeMm(800, 800, 300)))
+        .fitted(aModule("cupboard", 800, 800, 300), "hung");
   }
 
   private static RigBuilder alone(ItemBuilder item) {

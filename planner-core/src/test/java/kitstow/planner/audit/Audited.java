@@ -1,14 +1,21 @@
 package kitstow.planner.audit;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.testkit.ByRules;
 import kitstow.planner.testkit.RigBuilder;
 import kitstow.planner.testkit.StateBuilder;
 
-/** Audits for tests, told as lines such as {@code BEARING lower}. */
+/**
+ * Audits for tests, told as lines such as {@code BEARING lower}. Every one is held against the
+ * rules, so a case that breaks a rule by the smallest amount tests both judges.
+ */
 final class Audited {
   private Audited() {}
 
@@ -24,6 +31,9 @@ final class Audited {
     for (AuditFinding finding : Audit.of(loading, List.of(states))) {
       lines.add(finding.rule() + " " + String.join(" ", finding.subjectIds()));
     }
+    assertThat(ByRules.broken(loading, List.of(states)))
+        .as("what the rules find broken, against the audit")
+        .isEqualTo(new TreeSet<>(lines));
     return lines;
   }
 

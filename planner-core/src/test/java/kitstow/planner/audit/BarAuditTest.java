@@ -74,8 +74,10 @@ class BarAuditTest {
 
   @Test
   void theLastBarCarriesWhatIsBeyondIt() {
-    assertThat(broken(onPlatform(0, 150, kg(50) + 1))).containsExactly("BAR_LIMIT platform:front");
-    assertThat(broken(onPlatform(850, 150, kg(50) + 1))).containsExactly("BAR_LIMIT platform:rear");
+    assertThat(broken(onPlatform(0, 150, kg(50) + 1)))
+        .containsExactly("BAR_LIMIT platform:front", "TWO_BARS bag");
+    assertThat(broken(onPlatform(850, 150, kg(50) + 1)))
+        .containsExactly("BAR_LIMIT platform:rear", "TWO_BARS bag");
   }
 
   @Test

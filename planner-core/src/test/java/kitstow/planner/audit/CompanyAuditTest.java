@@ -16,6 +16,7 @@ import java.util.Set;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Environment;
 import kitstow.planner.model.Mark;
+import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.ItemBuilder;
 import kitstow.planner.testkit.RigBuilder;
 import kitstow.planner.testkit.SpaceBuilder;
@@ -99,12 +100,48 @@ class CompanyAuditTest {
   void aLockerMustBeVentedOutsideNotOnlySealed() {
     assertThat(broken(alone(Mark.GAS, BOX).canopySpace(locker(Environment.VENTED_OUTSIDE))))
         .isEmpty();
+    assertThat(broken(alone(Mark.FUEL, BOX).canopySpace(locker(Environment.VENTED_OUTSIDE))))
+        .isEmpty();
     assertThat(broken(alone(Mark.GAS, BOX).canopySpace(locker(Environment.SEALED))))
         .containsExactly("GAS_OUTSIDE one box");
   }
 
+  @Test
+  void aVentIsNotEnoughInTheAirOfTheCanopyOrTheCab() {
+    assertThat(broken(alone(Mark.GAS, BOX).canopySpace(box(Environment.VENTED_OUTSIDE))))
+        .containsExactly("GAS_OUTSIDE one box");
+    assertThat(broken(alone(Mark.FUEL, BOX).canopySpace(box(Environment.VENTED_OUTSIDE))))
+        .containsExactly("FUEL_OUTSIDE one box");
+    assertThat(broken(alone(Mark.GAS, "boot").uteSpace(boot())))
+        .containsExactly("GAS_OUTSIDE one boot");
+    assertThat(broken(alone(Mark.GAS, "boot").uteSpace(boot().ownAir()))).isEmpty();
+  }
+
+  @Test
+  void aVentIsEnoughInAirOfItsOwnKind() {
+    // Not in the canopy: its air is its own even if it is not said to be sealed.
+    assertThat(
+            broken(
+                alone(Mark.GAS, CARRIER)
+                    .traySpace(
+                        aSpace(CARRIER, 1800, -500, 0, new SizeMm(300, 1000, 600))
+                            .zone(Zone.REAR_CARRIER)
+                            .environment(Environment.VENTED_OUTSIDE))))
+        .isEmpty();
+  }
+
   private static SpaceBuilder locker(Environment environment) {
-    return aSpace(BOX, 900, -850, 0, new SizeMm(800, 800, 800)).environment(environment).ownAir();
+    return box(environment).ownAir();
+  }
+
+  private static SpaceBuilder box(Environment environment) {
+    return aSpace(BOX, 900, -850, 0, new SizeMm(800, 800, 800)).environment(environment);
+  }
+
+  private static SpaceBuilder boot() {
+    return aSpace("boot", 900, -400, 1000, new SizeMm(800, 800, 400))
+        .zone(Zone.CAB)
+        .environment(Environment.VENTED_OUTSIDE);
   }
 
   private static ItemBuilder generator() {

@@ -21,7 +21,7 @@ import kitstow.planner.model.AccessAxis;
 import kitstow.planner.model.Door;
 import kitstow.planner.model.Facing;
 import kitstow.planner.model.FittedDoor;
-import kitstow.planner.testkit.ModuleBuilder;
+import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.RigBuilder;
 import org.junit.jupiter.api.Test;
 
@@ -48,18 +48,33 @@ class DoorAuditTest {
   }
 
   @Test
-  void itsLowestSpaceMustClearTheSill() {
-    // This bay stands on the canopy floor, 50 mm below the sill.
-    assertThat(broken(lowSlide().fitted(lowSlideWithFloorAt(50), "low-bay"))).isEmpty();
-    assertThat(broken(lowSlide().fitted(lowSlideWithFloorAt(49), "low-bay")))
-        .containsExactly("SLIDE_ENVELOPE low right-door");
+  void theTallestModuleOnItPassesToo() {
+    assertThat(broken(crateOnSlide(650))).isEmpty();
+    assertThat(broken(crateOnSlide(651))).containsExactly("SLIDE_ENVELOPE slide right-door");
   }
 
   @Test
-  void aSlideWithoutSpacesMustClearTheSillItself() {
-    ModuleBuilder plain = aModule("low", 700, 700, 100).slide(700, always(kg(50)));
-    assertThat(broken(lowSlide().fitted(plain, "low-bay")))
-        .containsExactly("SLIDE_ENVELOPE low right-door");
+  void theSlideItselfMustClearTheSill() {
+    // The sill is 50 mm above the canopy floor; the room of the slide starts higher.
+    assertThat(broken(slideAt(50))).isEmpty();
+    assertThat(broken(slideAt(49))).containsExactly("SLIDE_ENVELOPE low right-door");
+  }
+
+  @Test
+  void aSlideInTheCanopyNeedsADoor() {
+    assertThat(broken(slideBehindDoors("rear-door")))
+        .containsExactly("SLIDE_ENVELOPE slide front-bay");
+    assertThat(broken(slideBehindDoors())).containsExactly("SLIDE_ENVELOPE slide front-bay");
+  }
+
+  @Test
+  void aSlideOutsideTheCanopyNeedsNone() {
+    RigBuilder rig =
+        aDualCab()
+            .canopyBay(
+                aBay("behind", 1800, 50, 50, new SizeMm(800, 800, 800)).zone(Zone.REAR_CARRIER))
+            .fitted(aSlide("slide"), "behind");
+    assertThat(broken(rig)).isEmpty();
   }
 
   @Test
@@ -74,7 +89,6 @@ class DoorAuditTest {
     assertThat(broken(slideBehindDoors("rear-door", "narrow", "wide"))).isEmpty();
     assertThat(broken(slideBehindDoors("rear-door", "narrow")))
         .containsExactly("SLIDE_ENVELOPE slide narrow");
-    assertThat(broken(slideBehindDoors("rear-door"))).isEmpty();
   }
 
   @Test
@@ -166,17 +180,24 @@ class DoorAuditTest {
         .put("fridge", "slide/top", 0, 0, 0);
   }
 
-  private static RigBuilder lowSlide() {
+  private static RigBuilder crateOnSlide(int heightMm) {
     return aDualCab()
-        .canopyBay(
-            aBay("low-bay", 100, 50, 0, new SizeMm(800, 800, 800))
-                .facing(Facing.RIGHT, "right-door"));
+        .fitted(
+            aSlide("slide").bay(aBay("plate", 0, 0, 100, new SizeMm(700, 700, 700)).moves()),
+            FRONT_BAY)
+        .fitted(aModule("crate", 700, 700, heightMm), "slide/plate");
   }
 
-  private static ModuleBuilder lowSlideWithFloorAt(int heightMm) {
-    return aModule("low", 700, 700, 100)
-        .slide(700, always(kg(50)))
-        .space(aSpace("top", 0, 0, heightMm, new SizeMm(700, 700, 30)).moves());
+  private static RigBuilder slideAt(int floorMm) {
+    return aDualCab()
+        .canopyBay(
+            aBay("low-bay", 100, 50, floorMm, new SizeMm(800, 800, 800))
+                .facing(Facing.RIGHT, "right-door"))
+        .fitted(
+            aModule("low", 700, 700, 100)
+                .slide(700, always(kg(50)))
+                .space(aSpace("top", 0, 0, 60, new SizeMm(700, 700, 30)).moves()),
+            "low-bay");
   }
 
   private static RigBuilder slideBehindDoors(String... doors) {

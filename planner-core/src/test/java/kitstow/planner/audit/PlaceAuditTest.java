@@ -7,6 +7,7 @@ import static kitstow.planner.testkit.Masses.always;
 import static kitstow.planner.testkit.Masses.kg;
 import static kitstow.planner.testkit.RigBuilder.aDualCab;
 import static kitstow.planner.testkit.Rigs.BOX;
+import static kitstow.planner.testkit.Rigs.PLATFORM;
 import static kitstow.planner.testkit.Rigs.RACK;
 import static kitstow.planner.testkit.Rigs.SHELF;
 import static kitstow.planner.testkit.SpaceBuilder.aSpace;
@@ -23,6 +24,7 @@ import kitstow.planner.model.RuleId;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.RigBuilder;
+import kitstow.planner.testkit.SpaceBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -94,6 +96,47 @@ class PlaceAuditTest {
   }
 
   @Test
+  void onAPlatformItsMiddleIsBetweenTheFirstAndTheLastBar() {
+    // Bars at 100, 500 and 900.
+    assertThat(broken(onPlatform(0, 200))).isEmpty();
+    assertThat(broken(onPlatform(0, 199))).containsExactly("TWO_BARS bag");
+    assertThat(broken(onPlatform(800, 200))).isEmpty();
+    assertThat(broken(onPlatform(801, 199))).containsExactly("TWO_BARS bag");
+  }
+
+  @Test
+  void aPlatformOnOneBarCarriesNothing() {
+    assertThat(broken(onPlatform(400, 200).uteSpace(platform().bar("only", 500, always(kg(50))))))
+        .containsExactly("TWO_BARS bag");
+    assertThat(
+            broken(
+                onPlatform(400, 200)
+                    .uteSpace(
+                        platform()
+                            .bar("first", 500, always(kg(50)))
+                            .bar("second", 501, always(kg(50))))))
+        .isEmpty();
+  }
+
+  @Test
+  void itsMiddleIsOverTheSpaceAcross() {
+    // 150 wide on 1200: the middle is over the edge at y -75 and 1125.
+    assertThat(broken(acrossRack(-75))).isEmpty();
+    assertThat(broken(acrossRack(-76))).containsExactly("TWO_BARS long");
+    assertThat(broken(acrossRack(1125))).isEmpty();
+    assertThat(broken(acrossRack(1126))).containsExactly("TWO_BARS long");
+  }
+
+  @Test
+  void onAPlatformToo() {
+    // Half of the item is beyond the floor.
+    assertThat(broken(acrossPlatform(-75))).containsExactly("SUPPORT bag");
+    assertThat(broken(acrossPlatform(-76))).containsExactly("SUPPORT bag", "TWO_BARS bag");
+    assertThat(broken(acrossPlatform(1125))).containsExactly("SUPPORT bag");
+    assertThat(broken(acrossPlatform(1126))).containsExactly("SUPPORT bag", "TWO_BARS bag");
+  }
+
+  @Test
   void anItemIsWhereItIsPinned() {
     Pin exact = new Pin(BOX, Optional.of(new SpacePointMm(10, 20, 0)), Optional.of(Turn.WLH));
     assertThat(broken(pinned(exact).put("bag", BOX, Turn.WLH, 10, 20, 0))).isEmpty();
@@ -123,6 +166,32 @@ class PlaceAuditTest {
 
   private static RigBuilder onRack(int lengthMm, int xMm, int yMm) {
     return aDualCab().items(anItem("long").size(lengthMm, 300, 200)).put("long", RACK, xMm, yMm, 0);
+  }
+
+  private static RigBuilder acrossRack(int yMm) {
+    return aDualCab().items(anItem("long").size(1300, 150, 200)).put("long", RACK, 0, yMm, 0);
+  }
+
+  private static RigBuilder onPlatform(int xMm, int lengthMm) {
+    return aDualCab().items(anItem("bag").size(lengthMm, 300, 200)).put("bag", PLATFORM, xMm, 0, 0);
+  }
+
+  private static SpaceBuilder platform() {
+    return aSpace(PLATFORM, 900, -600, 1850, new SizeMm(1000, 1200, 400))
+        .zone(Zone.CAB_ROOF)
+        .environment(Environment.OPEN_AIR)
+        .platformFloor();
+  }
+
+  private static RigBuilder acrossPlatform(int yMm) {
+    return aDualCab()
+        .uteSpace(
+            platform()
+                .bar("first", 100, always(kg(50)))
+                .bar("second", 900, always(kg(50)))
+                .projection(0, 100))
+        .items(anItem("bag").size(400, 150, 200))
+        .put("bag", PLATFORM, 300, yMm, 0);
   }
 
   private static RigBuilder onTwoBars(int firstMm, int secondMm) {

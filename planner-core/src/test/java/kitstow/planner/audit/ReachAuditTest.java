@@ -71,6 +71,14 @@ class ReachAuditTest {
                 RuleId.EMERGENCY_REACH, List.of("kit"), "", 2.0, 0.0, "things to move"));
   }
 
+  @Test
+  void fromAboveToo() {
+    // The board lies on the kit and reaches beyond it; the cup stands on the end that does.
+    assertThat(finding(underBoard(450, 250), RuleId.EMERGENCY_REACH).value()).isEqualTo(2.0);
+    // Beside the board, on what holds its end up, the cup is in nobody's way.
+    assertThat(finding(underBoard(600, 200), RuleId.EMERGENCY_REACH).value()).isEqualTo(1.0);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "LEFT, 300, 0",
@@ -113,6 +121,19 @@ class ReachAuditTest {
         .put("kit", BOX, 0, 0, 0)
         .put("post", BOX, 400, 0, 0)
         .put("board", BOX, boardXMm, 0, boardZMm);
+  }
+
+  private static RigBuilder underBoard(int cupXMm, int cupZMm) {
+    return aDualCab()
+        .items(
+            anItem("kit").reach(Reach.EMERGENCY),
+            anItem("post"),
+            anItem("board").size(600, 300, 50),
+            anItem("cup").size(100, 100, 100))
+        .put("kit", BOX, 0, 0, 0)
+        .put("post", BOX, 400, 0, 0)
+        .put("board", BOX, 0, 0, 200)
+        .put("cup", BOX, cupXMm, 0, cupZMm);
   }
 
   private static RigBuilder onSlide(int xMm, int yMm, int zMm) {

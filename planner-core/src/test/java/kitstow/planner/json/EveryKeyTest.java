@@ -39,7 +39,7 @@ class EveryKeyTest {
     assertThat(plan.moduleBays())
         .containsExactly(
             Map.entry("drawer-left", "floor-left"), Map.entry("shelf", "drawer-left/deck"));
-    assertThat(plan.origin().momentStepNm()).hasValue(5L);
+    assertThat(plan.origin().momentStepDeciNm()).hasValue(5L);
     assertThat(Loading.of(scenario, plan).placed()).containsKeys("can#1", "can#2", "swag");
   }
 

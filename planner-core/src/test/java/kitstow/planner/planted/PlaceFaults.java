@@ -1,16 +1,20 @@
 package kitstow.planner.planted;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Reach;
 import kitstow.planner.model.Space;
 import kitstow.planner.model.SpacePointMm;
+import kitstow.planner.model.Tray;
+import kitstow.planner.model.Zone;
 
 /** Faults of place: an item is moved by a little. */
 final class PlaceFaults {
@@ -59,12 +63,33 @@ final class PlaceFaults {
         if (!inside(moved, item.space()) && hitsNothing(loading, item, moved)) {
           planted.add(
               new Planted(
-                  plan.moved(item, to(item, side[0], side[1], 0)),
-                  Set.of("INSIDE_SPACE " + item.key() + " " + item.space().id())));
+                  plan.moved(item, to(item, side[0], side[1], 0)), outsideOf(plan, item, moved)));
         }
       }
     }
     return planted;
+  }
+
+  /** Out of its space; entailed where the canopy's wall is next to it: into the canopy's body. */
+  private static Set<String> outsideOf(SoundPlan plan, PlacedItem item, BoxMm moved) {
+    Set<String> expected = new HashSet<>();
+    expected.add("INSIDE_SPACE " + item.key() + " " + item.space().id());
+    Tray tray = plan.scenario().tray().orElseThrow();
+    Canopy canopy = plan.scenario().canopy().orElseThrow();
+    int frontX = tray.frontXMm() + canopy.fromTrayFrontMm();
+    int half = canopy.size().widthMm() / 2;
+    BoxMm body =
+        new BoxMm(
+            frontX,
+            -half,
+            tray.deckZMm(),
+            frontX + canopy.size().lengthMm(),
+            half,
+            tray.deckZMm() + canopy.size().heightMm());
+    if (item.space().zone() != Zone.CANOPY && Edit.share(moved, body)) {
+      expected.add("CANOPY_CLASH " + item.key());
+    }
+    return expected;
   }
 
   /** Pushes an item over the edge of the one it stands on until 79 % of its base is left. */

@@ -18,7 +18,7 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 
 /** The folder of scenarios, read with the readers users have. A warning counts as a fault here. */
-final class ShippedFiles {
+public final class ShippedFiles {
   private static final Path FOLDER = Path.of("..", "scenarios");
   private static final String JSON = ".json";
   private static final String PLAN = ".plan.json";
@@ -37,7 +37,7 @@ final class ShippedFiles {
   }
 
   /** Names of the scenarios with a plan beside them. */
-  static List<String> plannedNames() {
+  public static List<String> plannedNames() {
     return list(FOLDER).stream()
         .map(path -> path.getFileName().toString())
         .filter(name -> name.endsWith(PLAN))
@@ -54,7 +54,7 @@ final class ShippedFiles {
   }
 
   /** What both judges say of a plan. */
-  static CheckReport checked(String name) {
+  public static CheckReport checked(String name) {
     Scenario scenario = scenario(name);
     return LoadPlanner.check(scenario, plan(name, scenario));
   }

@@ -28,7 +28,7 @@ final class OutFile {
   /** Writes a text; tells why where it cannot. */
   static Optional<String> write(Path file, String text) {
     try {
-      Path half = Files.createTempFile(folder(file), ".kitstow-", ".part");
+      Path half = folder(file).resolve("." + file.getFileName() + ".part");
       try {
         Files.writeString(half, text, UTF_8);
         move(half, file);

@@ -2,7 +2,6 @@ package kitstow.tui.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -79,6 +78,11 @@ public final class PlanCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write the report as JSON.")
   private boolean json;
 
+  @Option(
+      names = "--all",
+      description = "List every limit, state and note; without it, those that matter most.")
+  private boolean all;
+
   /** The verb with the planner behind it. */
   public PlanCommand() {
     this(LoadPlanner::plan);
@@ -150,11 +154,13 @@ public final class PlanCommand implements Callable<Integer> {
             search.secondsLimit(),
             OptionalLong.empty(),
             OptionalDouble.of(tookSeconds),
-            List.of());
+            LoadPlanner.homeReasons(report));
     if (json) {
       out.print(ReportWriter.write(report, searched));
     } else {
-      new PlanText(report, searched, search.threads(), layout.page()).lines().forEach(out::println);
+      new PlanText(report, searched, search.threads(), layout.page(), all)
+          .lines()
+          .forEach(out::println);
     }
     out.flush();
   }

@@ -2,6 +2,7 @@ package kitstow.tui.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.Loading;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Searched;
@@ -12,13 +13,16 @@ public final class PlanText {
   private final Searched searched;
   private final int threads;
   private final Page page;
+  private final boolean all;
 
   /**
    * A plan on a page.
    *
    * @param threads searches that ran side by side
+   * @param all whether every limit, state and note is listed
    */
-  public PlanText(CheckReport report, Searched searched, int threads, Page page) {
+  public PlanText(CheckReport report, Searched searched, int threads, Page page, boolean all) {
+    this.all = all;
     this.report = report;
     this.searched = searched;
     this.threads = threads;
@@ -28,8 +32,25 @@ public final class PlanText {
   /** The whole text, one line for each line of it. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>(search());
-    lines.addAll(new ReportText(report, page).lines());
+    lines.addAll(new ReportText(report, page, all).lines());
+    PackText pack = new PackText(LoadPlanner.packList(report), report.situation().loading(), page);
+    section(lines, "Pack list", pack.packList());
+    section(lines, "Where is what", pack.index());
+    Subjects subjects = new Subjects(report.situation().loading());
+    StateNames states = new StateNames(report.states());
+    section(
+        lines,
+        "Why it stays home",
+        new ReasonsText(searched.reasons(), report.situation().loading(), subjects, states, page)
+            .lines());
+    section(
+        lines, "Room left", RoomText.lines(LoadPlanner.roomLeft(report), subjects, states, page));
     return lines;
+  }
+
+  private void section(List<String> lines, String heading, List<String> text) {
+    lines.addAll(page.heading(heading));
+    lines.addAll(text);
   }
 
   /** How the plan was searched for and what it leaves. */

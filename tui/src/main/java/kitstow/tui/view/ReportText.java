@@ -43,6 +43,10 @@ public final class ReportText {
     lines.add("");
     lines.addAll(answer());
     section(lines, "Limits, tightest first", limits());
+    section(
+        lines,
+        "Drawers, slides and shelves",
+        RatingsText.lines(report.tightest(), loading, subjects, states, page));
     section(lines, "States of the trip", states());
     section(lines, "Findings", findings());
     section(lines, "Stays home", HomeText.lines(loading, subjects, page));

@@ -18,7 +18,8 @@ public final class RulesText {
             "",
             cards.size()
                 + " rules. Preferences make notes and never break a plan; all other rules do."
-                + " Settings are those of a scenario, with their defaults."));
+                + " Settings are those of a scenario, with their defaults. A rule that may be"
+                + " overridden still counts as broken until scenarios can say so with a reason."));
     for (RuleCard card : cards) {
       lines.add("");
       lines.addAll(page.paragraph(card.id().name() + "  ", card.title() + "."));

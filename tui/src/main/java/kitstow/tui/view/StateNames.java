@@ -22,7 +22,12 @@ final class StateNames {
 
   /** Number in the table of states. */
   String number(LoadState state) {
-    return String.valueOf(numbers.getOrDefault(state.id(), 0));
+    return number(state.id());
+  }
+
+  /** Number in the table of states. */
+  String number(String stateId) {
+    return String.valueOf(numbers.getOrDefault(stateId, 0));
   }
 
   /** "state 3 (Desert, start)". */

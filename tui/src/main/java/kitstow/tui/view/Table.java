@@ -45,6 +45,15 @@ final class Table {
     rows.add(List.of(cells));
   }
 
+  /** A line over all columns above the rows that follow it, set off by an empty one. */
+  void group(String text) {
+    rows.add(List.of(text));
+  }
+
+  private boolean isGroup(List<String> row) {
+    return row.size() == 1 && columns.size() > 1;
+  }
+
   boolean isEmpty() {
     return rows.isEmpty();
   }
@@ -65,7 +74,14 @@ final class Table {
     }
     add(titles, widths, lines);
     lines.add(rule.toString().stripTrailing());
-    shown.forEach(row -> add(row, widths, lines));
+    for (List<String> row : shown) {
+      if (isGroup(row)) {
+        lines.add("");
+        lines.addAll(Page.wrapped(row.get(0), page.width()));
+      } else {
+        add(row, widths, lines);
+      }
+    }
     return lines;
   }
 
@@ -76,7 +92,7 @@ final class Table {
     for (int i = 0; i < widths.length; i++) {
       widths[i] = columns.get(i).title().length();
       for (List<String> row : shown) {
-        widths[i] = Math.max(widths[i], row.get(i).length());
+        widths[i] = Math.max(widths[i], isGroup(row) ? 0 : row.get(i).length());
       }
       if (columns.get(i).fill() == Fill.REST) {
         sharing.add(i);

@@ -1,0 +1,233 @@
+package kitstow.planner.advice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.LoadPlan;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Placement;
+import kitstow.planner.model.Rig;
+import kitstow.planner.model.RuleId;
+import kitstow.planner.model.Space;
+import kitstow.planner.packing.Decoder;
+import kitstow.planner.packing.DoorPassage;
+import kitstow.planner.packing.Pose;
+import kitstow.planner.packing.Room;
+import kitstow.planner.packing.Wanted;
+import kitstow.planner.report.HomeReason;
+import kitstow.planner.report.HomeReason.Cause;
+import kitstow.planner.report.LimitReading;
+import kitstow.planner.rules.Situation;
+
+/**
+ * Why what stays home does: each unit is tried in each space with everything else where it is. Told
+ * is the first that stands against it: a rule that bars it from the empty space, else the room that
+ * others leave, else the limit that would be exceeded most.
+ */
+public final class HomeReasons {
+  private final Situation situation;
+  private final Loading loading;
+  private final Rig rig;
+  private final Decoder decoder;
+  private final Map<String, LimitReading> now;
+  private final Map<String, List<BoxMm>> gaps = new LinkedHashMap<>();
+
+  private HomeReasons(Situation situation) {
+    this.situation = situation;
+    this.loading = situation.loading();
+    this.rig = loading.rig();
+    this.decoder = new Decoder(rig);
+    this.now = Readings.of(situation);
+  }
+
+  /** Reasons for every unit at home and every space, in their order in the scenario. */
+  public static List<HomeReason> of(Situation situation) {
+    return new HomeReasons(situation).all();
+  }
+
+  private List<HomeReason> all() {
+    List<HomeReason> reasons = new ArrayList<>();
+    for (Item item : loading.scenario().items()) {
+      List<HomeReason> ofItem = new ArrayList<>();
+      for (int unit = 1; unit <= item.quantity(); unit++) {
+        if (!loading.home().contains(item.keyOf(unit))) {
+          continue;
+        }
+        if (ofItem.isEmpty()) {
+          Wanted wanted = Wanted.of(item, unit);
+          rig.spaces().values().forEach(space -> ofItem.add(reason(wanted, space)));
+        }
+        for (HomeReason one : ofItem) {
+          reasons.add(
+              new HomeReason(
+                  item.keyOf(unit),
+                  one.spaceId(),
+                  one.cause(),
+                  one.rule(),
+                  one.subjectId(),
+                  one.stateId(),
+                  one.shortBy(),
+                  one.unit()));
+        }
+      }
+    }
+    return reasons;
+  }
+
+  private HomeReason reason(Wanted wanted, Space space) {
+    Optional<HomeReason> whateverIsThere = inEmpty(wanted, space);
+    if (whateverIsThere.isPresent()) {
+      return whateverIsThere.get();
+    }
+    Decoder.Step step = withOthers(wanted, space);
+    return step.place().isPresent()
+        ? byMass(wanted, space, step.place().get())
+        : crowded(wanted, space, step.barredBy());
+  }
+
+  /** What bars a thing from a space that holds nothing else. */
+  private Optional<HomeReason> inEmpty(Wanted wanted, Space space) {
+    Decoder.Decoded alone =
+        decoder.decode(
+            List.of(space), Map.of(space.id(), List.of(wanted)), Decoder.Decoded.NOTHING);
+    if (!alone.placed().isEmpty()) {
+      return Optional.empty();
+    }
+    RuleId barredBy = alone.barred().getOrDefault(wanted.key(), RuleId.INSIDE_SPACE);
+    if (barredBy == RuleId.INSIDE_SPACE || barredBy == RuleId.DOOR_APERTURE) {
+      HomeReason size =
+          tooLarge(
+              wanted,
+              space,
+              List.of(Room.of(space)),
+              RuleId.INSIDE_SPACE,
+              List.of(Cause.TOO_LONG, Cause.TOO_WIDE, Cause.TOO_HIGH));
+      return Optional.of(size.shortBy() > 0.0 ? size : door(wanted, space, barredBy));
+    }
+    return Optional.of(plain(wanted, space, Cause.BARRED, barredBy));
+  }
+
+  private HomeReason door(Wanted wanted, Space space, RuleId barredBy) {
+    BoxMm room = Room.of(space);
+    int least = Integer.MAX_VALUE;
+    for (Pose pose : wanted.poses()) {
+      BoxMm box = BoxMm.at(room.corner(), pose.size());
+      int clearance = situation.settings().apertureClearanceMm();
+      boolean fits =
+          pose.size().lengthMm() <= room.lengthMm()
+              && pose.size().widthMm() <= room.widthMm()
+              && pose.size().heightMm() <= room.heightMm();
+      int shortMm = DoorPassage.shortMm(rig, space, box, clearance);
+      if (fits && shortMm > 0) {
+        least = Math.min(least, shortMm);
+      }
+    }
+    return least == Integer.MAX_VALUE
+        ? plain(wanted, space, Cause.BARRED, barredBy)
+        : new HomeReason(
+            wanted.key(), space.id(), Cause.DOOR, RuleId.DOOR_APERTURE, "", "", least, "mm");
+  }
+
+  /** A place for a thing among all that is aboard; the space it is tried in is packed last. */
+  private Decoder.Step withOthers(Wanted wanted, Space space) {
+    List<Space> spaces = new ArrayList<>();
+    for (Space other : rig.spaces().values()) {
+      if (!other.id().equals(space.id())) {
+        spaces.add(other);
+      }
+    }
+    spaces.add(space);
+    Map<String, List<Wanted>> order = new LinkedHashMap<>();
+    List<Decoder.Step> fixed = new ArrayList<>();
+    for (Space one : spaces) {
+      List<Wanted> here = new ArrayList<>();
+      for (PlacedItem item : loading.in(one.id())) {
+        Wanted there = Wanted.of(item.item(), item.unit());
+        here.add(there);
+        fixed.add(new Decoder.Step(there, one.id(), Optional.of(item), RuleId.INSIDE_SPACE));
+      }
+      order.put(one.id(), here);
+    }
+    order.computeIfAbsent(space.id(), id -> new ArrayList<>()).add(wanted);
+    Decoder.Decoded decoded =
+        decoder.decode(spaces, order, new Decoder.Decoded(List.of(), Map.of(), fixed));
+    return decoded.steps().get(decoded.steps().size() - 1);
+  }
+
+  private HomeReason crowded(Wanted wanted, Space space, RuleId barredBy) {
+    List<BoxMm> free = gaps.computeIfAbsent(space.id(), id -> Gaps.of(loading, space));
+    HomeReason gap =
+        tooLarge(
+            wanted,
+            space,
+            free,
+            RuleId.NO_OVERLAP,
+            List.of(Cause.GAP_TOO_SHORT, Cause.GAP_TOO_NARROW, Cause.GAP_TOO_LOW));
+    return gap.shortBy() > 0.0 ? gap : plain(wanted, space, Cause.BARRED_BY_OTHERS, barredBy);
+  }
+
+  /** How much is missing in the best turn and the best box; 0 if some turn fits some box. */
+  private static HomeReason tooLarge(
+      Wanted wanted, Space space, List<BoxMm> boxes, RuleId rule, List<Cause> causes) {
+    int least = Integer.MAX_VALUE;
+    int worstAxis = 0;
+    for (BoxMm box : boxes) {
+      for (Pose pose : wanted.poses()) {
+        int[] excess = Gaps.excessMm(pose.size(), box);
+        int axis = 0;
+        for (int i = 1; i < excess.length; i++) {
+          axis = excess[i] > excess[axis] ? i : axis;
+        }
+        if (excess[axis] < least) {
+          least = excess[axis];
+          worstAxis = axis;
+        }
+      }
+    }
+    if (boxes.isEmpty()) {
+      return plain(wanted, space, Cause.BARRED_BY_OTHERS, rule);
+    }
+    return new HomeReason(
+        wanted.key(), space.id(), causes.get(worstAxis), rule, "", "", Math.max(0, least), "mm");
+  }
+
+  /** The limit that would be exceeded most if a thing were where it finds a place. */
+  private HomeReason byMass(Wanted wanted, Space space, PlacedItem place) {
+    List<Placement> placements = new ArrayList<>(loading.plan().placements());
+    placements.add(place.placement());
+    LoadPlan plan = loading.plan();
+    LoadPlan with = new LoadPlan(plan.scenarioId(), plan.moduleBays(), placements, plan.origin());
+    Map<String, LimitReading> then =
+        Readings.of(Situation.of(Loading.of(loading.scenario(), with)));
+    LimitReading worst = null;
+    for (Map.Entry<String, LimitReading> entry : then.entrySet()) {
+      LimitReading reading = entry.getValue();
+      double overKg = -reading.margin().marginKg();
+      boolean more = reading.margin().loadKg() > Readings.loadKg(now, entry.getKey());
+      if (overKg > 0.0 && more && (worst == null || overKg > -worst.margin().marginKg())) {
+        worst = reading;
+      }
+    }
+    if (worst == null) {
+      return plain(wanted, space, Cause.NOTHING, RuleId.MUST_TAKE);
+    }
+    return new HomeReason(
+        wanted.key(),
+        space.id(),
+        Cause.OVER_LIMIT,
+        worst.rule(),
+        worst.subjectId(),
+        worst.state().id(),
+        -worst.margin().marginKg(),
+        "kg");
+  }
+
+  private static HomeReason plain(Wanted wanted, Space space, Cause cause, RuleId rule) {
+    return new HomeReason(wanted.key(), space.id(), cause, rule, "", "", 0.0, "");
+  }
+}

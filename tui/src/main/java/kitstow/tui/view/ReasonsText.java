@@ -1,0 +1,171 @@
+package kitstow.tui.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.Need;
+import kitstow.planner.model.RuleId;
+import kitstow.planner.model.Space;
+import kitstow.planner.report.HomeReason;
+import kitstow.planner.rules.RuleBook;
+import kitstow.planner.rules.RuleCard;
+
+/** Why what stays home does, the spaces it fails in by least first. */
+final class ReasonsText {
+  private static final int MOST_SPACES = 5;
+
+  private final List<HomeReason> reasons;
+  private final Loading loading;
+  private final Subjects subjects;
+  private final StateNames states;
+  private final Page page;
+
+  ReasonsText(
+      List<HomeReason> reasons, Loading loading, Subjects subjects, StateNames states, Page page) {
+    this.reasons = reasons;
+    this.loading = loading;
+    this.subjects = subjects;
+    this.states = states;
+    this.page = page;
+  }
+
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    for (Item item : loading.scenario().items()) {
+      int home = 0;
+      String first = "";
+      for (int unit = 1; unit <= item.quantity(); unit++) {
+        if (loading.home().contains(item.keyOf(unit))) {
+          home++;
+          first = first.isEmpty() ? item.keyOf(unit) : first;
+        }
+      }
+      if (home > 0) {
+        lines.addAll(one(item, home, first));
+      }
+    }
+    if (lines.isEmpty()) {
+      return List.of("Nothing stays home.");
+    }
+    List<String> all =
+        new ArrayList<>(
+            page.paragraph(
+                "",
+                "Each was tried in each space in every turn, all else staying where it is; the"
+                    + " spaces where least is missing come first."));
+    all.addAll(lines);
+    return all;
+  }
+
+  private List<String> one(Item item, int home, String key) {
+    List<HomeReason> own = new ArrayList<>();
+    for (HomeReason reason : reasons) {
+      if (reason.key().equals(key)) {
+        own.add(reason);
+      }
+    }
+    own.sort(
+        Comparator.comparingInt((HomeReason reason) -> rank(reason))
+            .thenComparingDouble(HomeReason::shortBy));
+    List<String> lines = new ArrayList<>(List.of(""));
+    lines.addAll(
+        page.paragraph(
+            "",
+            (home > 1 ? home + " x " : "")
+                + item.title()
+                + (item.need() == Need.MUST ? " (MUST)" : "")
+                + ", "
+                + Figures.loadKg(item.mass().massG() / 1000.0)
+                + " kg"
+                + (home > 1 ? " each" : "")));
+    Map<String, Integer> more = new LinkedHashMap<>();
+    for (int i = 0; i < own.size(); i++) {
+      HomeReason reason = own.get(i);
+      if (i < MOST_SPACES && rank(reason) < BARRED) {
+        lines.addAll(page.paragraph("  - ", name(reason.spaceId()) + ": " + why(reason) + "."));
+      } else {
+        more.merge(sort(reason), 1, Integer::sum);
+      }
+    }
+    if (!more.isEmpty()) {
+      List<String> counts = new ArrayList<>();
+      more.forEach((sort, count) -> counts.add(count + " " + sort));
+      lines.addAll(page.paragraph("  - ", "Other spaces: " + String.join(", ", counts) + "."));
+    }
+    return lines;
+  }
+
+  private String name(String spaceId) {
+    Space space = loading.rig().spaces().get(spaceId);
+    return space == null ? spaceId : subjects.space(space);
+  }
+
+  private static final int BARRED = 4;
+
+  private static int rank(HomeReason reason) {
+    return switch (reason.cause()) {
+      case NOTHING -> 0;
+      case OVER_LIMIT -> 1;
+      case GAP_TOO_SHORT, GAP_TOO_NARROW, GAP_TOO_LOW -> 2;
+      case TOO_LONG, TOO_WIDE, TOO_HIGH, DOOR -> 3;
+      case BARRED_BY_OTHERS -> BARRED;
+      case BARRED -> BARRED + 1;
+    };
+  }
+
+  private String why(HomeReason reason) {
+    String mm = Figures.near(reason.shortBy(), 0) + " mm";
+    return switch (reason.cause()) {
+      case NOTHING -> "goes in and keeps every limit; search longer, or put it there by hand";
+      case OVER_LIMIT ->
+          limit(reason)
+              + " would be "
+              + Figures.loadKg(reason.shortBy())
+              + " kg over in "
+              + states.named(reason.stateId());
+      case GAP_TOO_SHORT -> "the best gap is " + mm + " too short along the vehicle";
+      case GAP_TOO_NARROW -> "the best gap is " + mm + " too narrow across the vehicle";
+      case GAP_TOO_LOW -> "the best gap is " + mm + " too low";
+      case TOO_LONG -> mm + " too long for it, along the vehicle";
+      case TOO_WIDE -> mm + " too wide for it, across the vehicle";
+      case TOO_HIGH -> mm + " too high for it";
+      case DOOR -> "does not pass the door: " + mm + " too large";
+      case BARRED, BARRED_BY_OTHERS -> title(reason.rule());
+    };
+  }
+
+  private String limit(HomeReason reason) {
+    String name = subjects.limit(reason.rule(), reason.subjectId());
+    return switch (reason.rule()) {
+      case SPACE_RATING -> reason.subjectId().equals(reason.spaceId()) ? "its rating" : name;
+      case GVM_LIMIT, REAR_AXLE_LIMIT, FRONT_AXLE_LIMIT, CAB_ROOF_LIMIT, CANOPY_ROOF_LIMIT ->
+          Character.toLowerCase(name.charAt(0)) + name.substring(1);
+      default -> name;
+    };
+  }
+
+  private static String title(RuleId id) {
+    for (RuleCard card : RuleBook.cards()) {
+      if (card.id() == id) {
+        return card.title();
+      }
+    }
+    return id.name();
+  }
+
+  /** What is told of the spaces that are not told one by one. */
+  private static String sort(HomeReason reason) {
+    return switch (reason.cause()) {
+      case NOTHING -> "where it goes in";
+      case OVER_LIMIT -> "over a limit";
+      case GAP_TOO_SHORT, GAP_TOO_NARROW, GAP_TOO_LOW -> "without a gap for it";
+      case TOO_LONG, TOO_WIDE, TOO_HIGH -> "too small";
+      case DOOR -> "behind too small a door";
+      case BARRED, BARRED_BY_OTHERS -> "barred (" + title(reason.rule()) + ")";
+    };
+  }
+}
