@@ -16,7 +16,11 @@ import kitstow.planner.rules.RuleCard;
 
 /** Why what stays home does, the spaces it fails in by least first. */
 final class ReasonsText {
-  private static final int MOST_SPACES = 5;
+  private static final int MOST_REASONS = 4;
+  private static final int MOST_NAMES = 3;
+
+  /** Ranks from here on are told in numbers only. */
+  private static final int BARRED = 4;
 
   private final List<HomeReason> reasons;
   private final Loading loading;
@@ -82,15 +86,19 @@ final class ReasonsText {
                 + Figures.loadKg(item.mass().massG() / 1000.0)
                 + " kg"
                 + (home > 1 ? " each" : "")));
+    // Spaces with one and the same reason share a line.
+    Map<String, List<String>> told = new LinkedHashMap<>();
     Map<String, Integer> more = new LinkedHashMap<>();
-    for (int i = 0; i < own.size(); i++) {
-      HomeReason reason = own.get(i);
-      if (i < MOST_SPACES && rank(reason) < BARRED) {
-        lines.addAll(page.paragraph("  - ", name(reason.spaceId()) + ": " + why(reason) + "."));
+    for (HomeReason reason : own) {
+      boolean known = rank(reason) < BARRED && told.containsKey(why(reason));
+      if (known || (told.size() < MOST_REASONS && rank(reason) < BARRED)) {
+        told.computeIfAbsent(why(reason), why -> new ArrayList<>()).add(name(reason.spaceId()));
       } else {
         more.merge(sort(reason), 1, Integer::sum);
       }
     }
+    told.forEach(
+        (why, spaces) -> lines.addAll(page.paragraph("  - ", some(spaces) + ": " + why + ".")));
     if (!more.isEmpty()) {
       List<String> counts = new ArrayList<>();
       more.forEach((sort, count) -> counts.add(count + " " + sort));
@@ -99,12 +107,21 @@ final class ReasonsText {
     return lines;
   }
 
+  /** The first few names, and how many more there are. */
+  private static String some(List<String> names) {
+    if (names.size() <= MOST_NAMES) {
+      return String.join("; ", names);
+    }
+    return String.join("; ", names.subList(0, MOST_NAMES))
+        + " and "
+        + (names.size() - MOST_NAMES)
+        + " more";
+  }
+
   private String name(String spaceId) {
     Space space = loading.rig().spaces().get(spaceId);
     return space == null ? spaceId : subjects.space(space);
   }
-
-  private static final int BARRED = 4;
 
   private static int rank(HomeReason reason) {
     return switch (reason.cause()) {
@@ -125,8 +142,8 @@ final class ReasonsText {
           limit(reason)
               + " would be "
               + Figures.loadKg(reason.shortBy())
-              + " kg over in "
-              + states.named(reason.stateId());
+              + " kg over in state "
+              + states.number(reason.stateId());
       case GAP_TOO_SHORT -> "the best gap is " + mm + " too short along the vehicle";
       case GAP_TOO_NARROW -> "the best gap is " + mm + " too narrow across the vehicle";
       case GAP_TOO_LOW -> "the best gap is " + mm + " too low";
@@ -165,7 +182,21 @@ final class ReasonsText {
       case GAP_TOO_SHORT, GAP_TOO_NARROW, GAP_TOO_LOW -> "without a gap for it";
       case TOO_LONG, TOO_WIDE, TOO_HIGH -> "too small";
       case DOOR -> "behind too small a door";
-      case BARRED, BARRED_BY_OTHERS -> "barred (" + title(reason.rule()) + ")";
+      case BARRED, BARRED_BY_OTHERS -> bar(reason.rule());
+    };
+  }
+
+  /** A rule that bars a thing, in a few words. */
+  private static String bar(RuleId rule) {
+    return switch (rule) {
+      case FORBIDDEN_PAIR, GAS_OUTSIDE, FUEL_OUTSIDE -> "barred by company";
+      case EMERGENCY_REACH -> "where it would bar emergency gear";
+      case SUPPORT, BEARING, CLEAR_COLUMN -> "without firm stand";
+      case TWO_BARS -> "without two bars under it";
+      case AIR_CLEARANCE, LID_CLEARANCE -> "without room for air or lids";
+      case MODULE_CLASH, MODULE_IN_BAY, SLIDE_ENVELOPE -> "where it would foul a slide";
+      case PIN_KEPT -> "not where it is pinned";
+      default -> "without room";
     };
   }
 }

@@ -26,7 +26,9 @@ final class RoomText {
           subjects.space(room.space()),
           room.largestGap().map(RoomText::size).orElse("none"),
           Figures.near(Math.floor(room.freeMl() / 1000.0), 0),
-          room.left().map(left -> Figures.marginKg(left.kg())).orElse("no limit"),
+          room.left()
+              .map(left -> left.kg() < 0.0 ? "none" : Figures.marginKg(left.kg()))
+              .orElse("any"),
           room.left()
               .map(
                   left ->
