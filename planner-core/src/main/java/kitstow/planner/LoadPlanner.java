@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import kitstow.planner.advice.HomeReasons;
 import kitstow.planner.advice.PackList;
+import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.advice.RoomLeft;
 import kitstow.planner.advice.SpaceRoom;
 import kitstow.planner.audit.Audit;
@@ -68,6 +69,17 @@ public final class LoadPlanner {
   /** What still goes into each space. */
   public static List<SpaceRoom> roomLeft(CheckReport report) {
     return RoomLeft.of(report.situation());
+  }
+
+  /** The figures by which a judged plan is set beside others. */
+  public static PlanFigures figures(CheckReport report) {
+    return PlanFigures.of(report);
+  }
+
+  /** The same plan judged again with nothing on the tow ball. */
+  public static CheckReport withoutTrailer(CheckReport report) {
+    Loading loading = report.situation().loading();
+    return check(PlanFigures.withoutTrailer(loading.scenario()), loading.plan());
   }
 
   /** In which order a judged plan is packed, and where everything is. */

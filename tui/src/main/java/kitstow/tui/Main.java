@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.PrintWriter;
 import kitstow.tui.cli.CheckCommand;
+import kitstow.tui.cli.CompareCommand;
 import kitstow.tui.cli.ExitCode;
 import kitstow.tui.cli.OwnFault;
 import kitstow.tui.cli.PlanCommand;
@@ -18,7 +19,7 @@ import picocli.CommandLine.Spec;
     name = "kitstow",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {PlanCommand.class, CheckCommand.class, RulesCommand.class},
+    subcommands = {PlanCommand.class, CheckCommand.class, CompareCommand.class, RulesCommand.class},
     description = "Plans where the kit goes in a ute with a tray and a canopy.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
-import java.util.function.BooleanSupplier;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.json.PlanWriter;
 import kitstow.planner.json.ReportWriter;
@@ -14,7 +13,6 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Searched;
 import kitstow.planner.solver.NoPlanException;
-import kitstow.planner.solver.PlanSearch;
 import kitstow.tui.view.PlanText;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -44,13 +42,7 @@ import picocli.CommandLine.Spec;
       "  kitstow plan desert.json --steps 2000 --seed 7 --json > report.json"
     })
 public final class PlanCommand implements Callable<Integer> {
-  /** Who finds a plan: the planner, or a test in its place. */
-  interface Planner {
-    CheckReport plan(
-        PlanSearch.Request request, PlanSearch.Progress progress, BooleanSupplier cancelled);
-  }
-
-  private final Planner planner;
+  private final Searching.Planner planner;
 
   @Spec private CommandSpec spec;
 
@@ -88,7 +80,7 @@ public final class PlanCommand implements Callable<Integer> {
     this(LoadPlanner::plan);
   }
 
-  PlanCommand(Planner planner) {
+  PlanCommand(Searching.Planner planner) {
     this.planner = planner;
   }
 
@@ -116,23 +108,9 @@ public final class PlanCommand implements Callable<Integer> {
 
   private int search(Scenario asked, Interruption interruption) {
     PrintWriter err = spec.commandLine().getErr();
-    ProgressLine progress = new ProgressLine(err, ProgressLine.somebodyWatches());
-    CheckReport report;
-    double tookSeconds;
-    try {
-      report =
-          planner.plan(
-              search.request(asked),
-              progress,
-              () -> {
-                progress.tick();
-                return interruption.asked();
-              });
-    } finally {
-      tookSeconds = progress.seconds();
-      progress.end();
-    }
-    print(report, tookSeconds);
+    Searching.Found found = Searching.of(planner, search.request(asked), err, interruption);
+    CheckReport report = found.report();
+    print(report, found.tookSeconds());
     if (outFile != null) {
       String plan = PlanWriter.write(report.situation().loading().plan());
       Optional<String> fault = OutFile.write(outFile, plan);

@@ -52,6 +52,19 @@ final class Answer {
     return lines;
   }
 
+  /** The answer in a word or two. */
+  static String inBrief(CheckReport report) {
+    boolean over = report.verdict().kind() == Margin.Verdict.OVER;
+    if (report.broken() && !over) {
+      return "NOT AS IT MUST BE";
+    }
+    return switch (report.verdict().kind()) {
+      case WITHIN -> "within";
+      case ON_PAPER_ONLY -> "within on paper only";
+      case OVER -> "OVER";
+    };
+  }
+
   private static String count(int count, String one, String several) {
     return count + (count == 1 ? one : several);
   }

@@ -28,7 +28,8 @@ final class HomeText {
     return String.join("; ", must) + ".";
   }
 
-  private static int unitsHome(Loading loading, Item item) {
+  /** Units of an item at home. */
+  static int unitsHome(Loading loading, Item item) {
     int units = 0;
     for (int unit = 1; unit <= item.quantity(); unit++) {
       units += loading.home().contains(item.keyOf(unit)) ? 1 : 0;
