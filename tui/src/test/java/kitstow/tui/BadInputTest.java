@@ -63,7 +63,7 @@ class BadInputTest {
       assertThat(run.errLines())
           .filteredOn(line -> line.startsWith(file + " $.") && line.contains(". Hint: "))
           .hasSizeGreaterThanOrEqualTo(4);
-      assertThat(run.err()).contains("$.trip.legs[0].distanceKm", "plan.json was not looked at");
+      assertThat(run.err()).contains("$.trip.legs[0].distanceKm", "plan.json was looked at alone");
     } finally {
       Files.delete(file);
     }
@@ -81,6 +81,29 @@ class BadInputTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(run.err()).contains("drawer/insid", "swag-triple");
     assertThat(run.errLines()).allMatch(line -> line.startsWith(file + " $."));
+  }
+
+  @Test
+  void faultsOfScenarioAndPlanAreListedAtOnce() throws IOException {
+    Path scenario = folder.resolve("trip.json");
+    Files.writeString(
+        scenario, Files.readString(Path.of(TRIP)).replace("\"quantity\": 2", "\"quantity\": -2"));
+    Path plan = folder.resolve("plan.json");
+    Files.writeString(plan, Files.readString(Path.of(PLAN)).replace("\"LWH\"", "\"LWX\""));
+    Run run = Run.of("check", scenario.toString(), plan.toString());
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run.errLines()).anyMatch(line -> line.startsWith(scenario + " $.gear"));
+    assertThat(run.errLines())
+        .anyMatch(line -> line.startsWith(plan + " $.placements[1].turn: is \"LWX\""));
+  }
+
+  @Test
+  void aScenarioIsLookedThroughAlthoughThePlanIsMissing() throws IOException {
+    Path scenario = folder.resolve("trip.json");
+    Files.writeString(
+        scenario, Files.readString(Path.of(TRIP)).replace("\"quantity\": 2", "\"quantity\": -2"));
+    Run run = Run.of("check", scenario.toString(), "no-plan.json");
+    assertThat(run.err()).contains("no-plan.json: there is no such file", scenario + " $.gear");
   }
 
   @Test

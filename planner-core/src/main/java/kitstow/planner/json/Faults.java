@@ -67,7 +67,8 @@ final class Faults {
     return new Outcome.Refused<>(report());
   }
 
-  private ProblemReport report() {
+  /** All problems, in the order of the text. */
+  ProblemReport report() {
     List<Noted> sorted = new ArrayList<>(noted);
     sorted.sort(Comparator.comparingInt(Noted::file).thenComparingInt(Noted::order));
     List<Problem> problems = new ArrayList<>();

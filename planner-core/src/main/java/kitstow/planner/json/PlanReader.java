@@ -15,6 +15,7 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.problem.Code;
 import kitstow.planner.problem.JsonPath;
+import kitstow.planner.problem.ProblemReport;
 
 /**
  * Reads a plan of a scenario. A plan that was read can be carried out: its modules stand in bays
@@ -23,10 +24,10 @@ import kitstow.planner.problem.JsonPath;
  */
 public final class PlanReader {
   private final Fields fields;
-  private final Scenario scenario;
+  private final Optional<Scenario> scenario;
   private final Faults faults;
 
-  private PlanReader(Fields fields, Scenario scenario, Faults faults) {
+  private PlanReader(Fields fields, Optional<Scenario> scenario, Faults faults) {
     this.fields = fields;
     this.scenario = scenario;
     this.faults = faults;
@@ -43,19 +44,27 @@ public final class PlanReader {
     Faults faults = new Faults();
     Optional<LoadPlan> plan =
         Document.open(text, JsonPath.root(), "plan", faults)
-            .map(fields -> new PlanReader(fields, scenario, faults).read());
+            .map(fields -> new PlanReader(fields, Optional.of(scenario), faults).read());
     return plan.map(faults::outcome).orElseGet(faults::refused);
+  }
+
+  /**
+   * Looks through a plan whose scenario cannot be read, so that its faults need not wait for that.
+   *
+   * @param text JSON text
+   * @return every fault that shows without a scenario: of syntax, keys, types, ranges and words,
+   *     and of bays that cannot go together
+   */
+  public static ProblemReport readAlone(String text) {
+    Faults faults = new Faults();
+    Document.open(text, JsonPath.root(), "plan", faults)
+        .ifPresent(fields -> new PlanReader(fields, Optional.empty(), faults).read());
+    return faults.report();
   }
 
   private LoadPlan read() {
     String scenarioId = fields.name("scenario", "name the scenario it was made for");
-    if (fields.good("scenario") && !scenarioId.equals(scenario.id())) {
-      fields.error(
-          Code.WRONG_SCENARIO,
-          "scenario",
-          "is " + Shown.quoted(scenarioId) + ", must be " + Shown.quoted(scenario.id()),
-          "give the plan that was made for this scenario");
-    }
+    scenario.ifPresent(known -> checkScenario(scenarioId, known.id()));
     LoadPlan.Origin origin =
         new LoadPlan.Origin(
             Words.of(fields.word("packedBy", Packer.WORDS)),
@@ -70,11 +79,24 @@ public final class PlanReader {
     return new LoadPlan(scenarioId, moduleBays, placements, origin);
   }
 
+  private void checkScenario(String named, String id) {
+    if (fields.good("scenario") && !named.equals(id)) {
+      fields.error(
+          Code.WRONG_SCENARIO,
+          "scenario",
+          "is " + Shown.quoted(named) + ", must be " + Shown.quoted(id),
+          "give the plan that was made for this scenario");
+    }
+  }
+
   private List<Placement> placements(PlannedModules modules) {
     List<Placement> placements = new ArrayList<>();
     Map<String, Item> items = new LinkedHashMap<>();
     Names itemIds = new Names(faults, "gear of the scenario");
-    for (Item item : scenario.items()) {
+    if (!scenario.isPresent()) {
+      itemIds.incomplete();
+    }
+    for (Item item : scenario.map(Scenario::items).orElse(List.of())) {
       items.put(item.id(), item);
       itemIds.add(item.id());
     }

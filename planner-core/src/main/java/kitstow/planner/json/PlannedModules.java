@@ -2,22 +2,30 @@ package kitstow.planner.json;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import kitstow.planner.model.BaySpec;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.problem.Code;
 
-/** Reads which bay each module of a plan stands in, and knows the spaces that are there then. */
+/**
+ * Reads which bay each module of a plan stands in, and knows the spaces that are there then. Where
+ * the bays have faults it knows the spaces that some choice of bays would give.
+ */
 final class PlannedModules {
-  private final Scenario scenario;
+  private final Optional<Scenario> scenario;
   private final Faults faults;
+  private final Set<String> unknownModules = new HashSet<>();
   private Optional<Names> spaces = Optional.empty();
+  private boolean bayFaults;
 
-  PlannedModules(Scenario scenario, Faults faults) {
+  PlannedModules(Optional<Scenario> scenario, Faults faults) {
     this.scenario = scenario;
     this.faults = faults;
   }
@@ -26,7 +34,7 @@ final class PlannedModules {
   Map<String, String> read(Fields fields) {
     Map<String, ModuleChoice> choices = new LinkedHashMap<>();
     Names moduleIds = new Names(faults, "modules of the scenario");
-    for (ModuleChoice choice : scenario.modules()) {
+    for (ModuleChoice choice : scenario.map(Scenario::modules).orElse(List.of())) {
       choices.put(choice.module().id(), choice);
       moduleIds.add(choice.module().id());
     }
@@ -43,7 +51,10 @@ final class PlannedModules {
         continue;
       }
       ModuleChoice choice = choices.get(moduleId);
-      if (choice == null) {
+      if (!scenario.isPresent()) {
+        checkTaken(moduleId, bayId, place, taken);
+      } else if (choice == null) {
+        unknownModules.add(moduleId);
         moduleIds.noteUnknown(
             moduleId, place, "is the bay of the module " + Shown.quoted(moduleId));
       } else if (!choice.bayIds().contains(bayId)) {
@@ -53,12 +64,31 @@ final class PlannedModules {
       }
     }
     checkHosts(moduleBays, places);
-    if (fields.present() && !faults.anyIn(fields.place())) {
-      Names names = new Names(faults, "spaces that are there under the plan's modules");
-      Rig.of(scenario, moduleBays).spaces().keySet().forEach(names::add);
-      spaces = Optional.of(names);
-    }
+    bayFaults = !fields.present() || faults.anyIn(fields.place());
+    spaces = scenario.map(known -> bayFaults ? possible(known) : there(known, moduleBays));
     return moduleBays;
+  }
+
+  private Names there(Scenario known, Map<String, String> moduleBays) {
+    Names names = new Names(faults, "spaces that are there under the plan's modules");
+    Rig.of(known, moduleBays).spaces().keySet().forEach(names::add);
+    return names;
+  }
+
+  /** What can be there: all modules left out, and each of them fitted. */
+  private Names possible(Scenario known) {
+    Names names = new Names(faults, "spaces that the modules can give in any of their bays");
+    Rig.of(known, Map.of()).spaces().keySet().forEach(names::add);
+    for (ModuleChoice choice : known.modules()) {
+      String id = choice.module().id();
+      choice.module().spaces().forEach(space -> names.add(id + "/" + space.id()));
+      for (BaySpec bay : choice.module().bays()) {
+        if (bay.spaceWhenEmpty()) {
+          names.add(id + "/" + bay.id());
+        }
+      }
+    }
+    return names;
   }
 
   private void notListed(String bayId, ModuleChoice choice, Place place) {
@@ -113,9 +143,18 @@ final class PlannedModules {
     }
   }
 
-  /** Notes a space that is not there; says nothing where the modules have faults. */
+  /**
+   * Notes a space that is not there; where the bays have faults, one that cannot be there. A space
+   * of a module that was noted as unknown is not noted again.
+   */
   void checkSpace(String spaceId, Fields placement) {
-    if (spaces.isPresent() && placement.good("space") && !spaces.get().has(spaceId)) {
+    if (bayFaults && spaces.isPresent()) {
+      int slash = spaceId.indexOf('/');
+      boolean ofUnknown = slash > 0 && unknownModules.contains(spaceId.substring(0, slash));
+      if (placement.good("space") && !ofUnknown) {
+        spaces.get().check(spaceId, placement.place("space"));
+      }
+    } else if (spaces.isPresent() && placement.good("space") && !spaces.get().has(spaceId)) {
       placement.error(
           Code.NOT_THERE_IN_PLAN,
           "space",

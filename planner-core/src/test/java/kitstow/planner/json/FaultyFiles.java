@@ -14,8 +14,8 @@ import kitstow.planner.problem.ProblemReport;
 
 /**
  * The faulty files under {@code scenarios/invalid}: scenarios and catalogues by their name, and
- * plans in a folder beside the scenario they belong to. All are read against the small test
- * catalogue.
+ * plans in a folder beside the scenario they belong to, those called alone without it. All are read
+ * against the small test catalogue.
  */
 final class FaultyFiles {
   static final Path FOLDER = Path.of(System.getProperty("kitstow.scenarios"), "invalid");
@@ -51,6 +51,11 @@ final class FaultyFiles {
     return name.startsWith("catalogue-") ? Kind.CATALOGUE : Kind.SCENARIO;
   }
 
+  /** Whether a plan is read without a scenario. */
+  static boolean isAlone(String name) {
+    return name.startsWith("plans/alone-");
+  }
+
   static String text(String name) {
     return text(FOLDER.resolve(name));
   }
@@ -72,7 +77,10 @@ final class FaultyFiles {
     return switch (kind(name)) {
       case SCENARIO -> ScenarioReader.read(text(name), TestFiles.catalogue());
       case CATALOGUE -> CatalogueReader.read(List.of(new NamedText(name, text(name))));
-      case PLAN -> PlanReader.read(text(name), planned());
+      case PLAN ->
+          isAlone(name)
+              ? new Outcome.Refused<>(PlanReader.readAlone(text(name)))
+              : PlanReader.read(text(name), planned());
     };
   }
 

@@ -53,11 +53,31 @@ class FaultyFilesTest {
   }
 
   @Test
+  void whatAPlanAloneShowsIsAlsoFoundWithItsScenario() {
+    int shown = 0;
+    for (String name : FaultyFiles.names()) {
+      if (FaultyFiles.kind(name) == FaultyFiles.Kind.PLAN && !FaultyFiles.isAlone(name)) {
+        String text = FaultyFiles.text(name);
+        List<Problem> alone = PlanReader.readAlone(text).problems();
+        List<Problem> together =
+            PlanReader.read(text, FaultyFiles.planned())
+                .match(Outcome.Read::warnings, Outcome.Refused::report)
+                .problems();
+        shown += alone.size();
+        assertThat(together).as(name).containsAll(alone);
+      }
+    }
+    assertThat(shown).isGreaterThan(20);
+    assertThat(PlanReader.readAlone(TestFiles.text("plan.json")).problems()).isEmpty();
+  }
+
+  @Test
   void noFaultIsInTwoFiles() {
     Map<String, String> fileByFault = new HashMap<>();
     for (String name : FaultyFiles.names()) {
       for (Problem problem : FaultyFiles.problems(name)) {
-        String fault = FaultyFiles.kind(name) + " " + problem.code() + " " + problem.jsonPath();
+        String kind = FaultyFiles.isAlone(name) ? "plan alone" : "" + FaultyFiles.kind(name);
+        String fault = kind + " " + problem.code() + " " + problem.jsonPath();
         assertThat(fileByFault.putIfAbsent(fault, name)).as(fault + " in " + name).isNull();
       }
     }

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.Consumer;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
@@ -13,6 +14,7 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.problem.Code;
 import kitstow.planner.problem.Problem;
 import kitstow.planner.problem.ProblemReport;
+import kitstow.planner.problem.Severity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,6 +22,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Input that is meant to hurt is refused with a problem, never with an exception. */
 class HardInputTest {
+  private static final int SEEDS = 300;
+
   private static List<Problem> problems(String text) {
     return ScenarioReader.read(text, Catalogue.EMPTY)
         .match(Outcome.Read::warnings, Outcome.Refused::report)
@@ -152,26 +156,64 @@ class HardInputTest {
     return new LoadPlan(scenario.id(), Map.of(), List.of(), LoadPlan.Origin.HAND);
   }
 
-  /** Texts with pieces changed are refused, or read to something that can be carried out. */
+  /**
+   * Texts with pieces changed are refused with problems that say where and what to do, or read to
+   * something that can be carried out and is the same when it is written and read again.
+   */
   @Test
-  void mangledTextsAreNeverAnException() {
+  void mangledTextsAreReadForGoodOrRefusedWithProblems() {
+    int[] read = new int[3];
     String scenario = TestFiles.text("scenario.json");
     String plan = TestFiles.text("plan.json");
     String catalogue = TestFiles.text("catalogue.json");
-    Catalogue read = TestFiles.catalogue();
+    Catalogue entries = TestFiles.catalogue();
     Scenario whole = TestFiles.scenario();
-    for (int seed = 0; seed < 300; seed++) {
+    for (int seed = 0; seed < SEEDS; seed++) {
       Random random = new Random(seed);
-      ScenarioReader.read(mangled(scenario, random), read)
-          .match(
-              outcome -> (Object) Loading.of(outcome.value(), nothingPlaced(outcome.value())),
-              refused -> refused);
-      PlanReader.read(mangled(plan, random), whole)
-          .match(outcome -> (Object) Loading.of(whole, outcome.value()), refused -> refused);
-      assertThat(CatalogueReader.read(List.of(new NamedText("c", mangled(catalogue, random)))))
-          .as("" + seed)
-          .isNotNull();
+      String as = "seed " + seed;
+      read[0] +=
+          readable(
+              as, ScenarioReader.read(mangled(scenario, random), entries), HardInputTest::same);
+      read[1] +=
+          readable(as, PlanReader.read(mangled(plan, random), whole), one -> same(whole, one));
+      NamedText file = new NamedText("c", mangled(catalogue, random));
+      read[2] +=
+          readable(
+              as, CatalogueReader.read(List.of(file)), one -> assertThat(one.utes()).isNotEmpty());
     }
+    assertThat(read).as("texts that could be read").doesNotContain(0).doesNotContain(SEEDS);
+  }
+
+  /** One if a text was read, to something sound; none if it was refused, with its problems. */
+  private static <T> int readable(String as, Outcome<T> outcome, Consumer<T> sound) {
+    return outcome.match(
+        read -> {
+          sound.accept(read.value());
+          return 1;
+        },
+        refused -> {
+          List<Problem> problems = refused.report().problems();
+          assertThat(problems).as(as).isNotEmpty();
+          assertThat(problems).as(as).anyMatch(one -> one.severity() == Severity.ERROR);
+          for (Problem problem : problems) {
+            assertThat(problem.jsonPath()).as(as).matches("(c )?\\$.*");
+            assertThat(problem.message()).as(as).isNotEmpty();
+            assertThat(problem.hint()).as(as).isNotEmpty();
+          }
+          return 0;
+        });
+  }
+
+  private static void same(Scenario scenario) {
+    assertThat(Loading.of(scenario, nothingPlaced(scenario)).bodies()).isNotEmpty();
+    assertThat(
+            TestFiles.value(ScenarioReader.read(ScenarioWriter.write(scenario), Catalogue.EMPTY)))
+        .isEqualTo(scenario);
+  }
+
+  private static void same(Scenario scenario, LoadPlan plan) {
+    assertThat(Loading.of(scenario, plan).bodies()).isNotEmpty();
+    assertThat(TestFiles.value(PlanReader.read(PlanWriter.write(plan), scenario))).isEqualTo(plan);
   }
 
   /** Changes words and numbers so that the text mostly stays JSON. */

@@ -1,5 +1,8 @@
 package kitstow.planner.json;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Scenario;
@@ -19,5 +22,26 @@ final class Reports {
 
   static String everyKeyJson() {
     return ReportWriter.write(everyKey());
+  }
+
+  /** The report on a scenario and plan that are shipped. */
+  static String shippedJson(String name) {
+    Path folder = Path.of(System.getProperty("kitstow.scenarios"));
+    List<NamedText> catalogue = new ArrayList<>();
+    for (String file : List.of("utes.json", "bodies.json", "modules.json", "gear.json")) {
+      String text = FaultyFiles.text(folder.resolve("catalogue").resolve(file));
+      catalogue.add(new NamedText(file, text));
+    }
+    Scenario scenario =
+        TestFiles.value(
+            ScenarioReader.read(
+                FaultyFiles.text(folder.resolve(name + ".json")),
+                TestFiles.value(CatalogueReader.read(catalogue))));
+    String plan = FaultyFiles.text(folder.resolve(name + ".plan.json"));
+    return json(Loading.of(scenario, TestFiles.value(PlanReader.read(plan, scenario))));
+  }
+
+  static String json(Loading loading) {
+    return ReportWriter.write(CheckReport.of(Situation.of(loading)));
   }
 }

@@ -14,6 +14,9 @@ enum Fault {
   LID_BLOCKED(ItemFaults::lid),
   WRONG_TURN(ItemFaults::turn),
   RATING_BY_1_G_IN_ONE_STATE(MassFaults::rating),
+  BAY_RATING_BY_1_G(MassFaults::bay),
+  CANOPY_ROOF_BY_1_G(MassFaults::canopyRoof),
+  BAR_BY_2_G(MassFaults::bar),
   FORBIDDEN_PAIR(ItemFaults::pair),
   BURIED_EMERGENCY_ITEM(ItemFaults::buried),
   AXLE_BY_1_G(MassFaults::axle);

@@ -3,14 +3,22 @@ package kitstow.planner.planted;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import kitstow.planner.model.Body;
+import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Ratings;
+import kitstow.planner.model.RoofBars;
+import kitstow.planner.model.RoofLimits;
+import kitstow.planner.model.Space;
+import kitstow.planner.model.Surface;
 import kitstow.planner.model.UteLimits;
+import kitstow.planner.model.Zone;
 
 /** Faults of mass: a rating turns out to be one gram less than the load. */
 final class MassFaults {
@@ -41,6 +49,113 @@ final class MassFaults {
     return planted;
   }
 
+  /** A bay on a drawer is rated one gram below all that stands in it. */
+  static List<Planted> bay(SoundPlan plan, Random random) {
+    List<Planted> planted = new ArrayList<>();
+    for (FittedModule fitted : plan.loading().rig().modules().values()) {
+      String bay = fitted.bay().id();
+      int slash = bay.indexOf('/');
+      String inside = fitted.module().id();
+      double worst =
+          worst(plan, Surface.ROAD, body -> body.inModules().contains(inside) ? 1.0 : 0.0);
+      if (slash > 0) {
+        planted.add(
+            new Planted(
+                plan.with(
+                    Edit.bayRatings(
+                        plan.scenario(),
+                        bay.substring(0, slash),
+                        bay.substring(slash + 1),
+                        moving(Math.round(worst) - 1L))),
+                Set.of("BAY_RATING " + bay)));
+      }
+    }
+    return planted;
+  }
+
+  /** Off the road, the canopy roof takes one gram less than lies on it. */
+  static List<Planted> canopyRoof(SoundPlan plan, Random random) {
+    long load =
+        Math.round(
+            worst(
+                plan,
+                Surface.OFF_ROAD,
+                body -> body.zone().equals(Optional.of(Zone.CANOPY_ROOF)) ? 1.0 : 0.0));
+    if (load == 0L) {
+      return List.of();
+    }
+    int permille = plan.scenario().settings().offRoadRoofPermille();
+    long movingG = ((load - 1L) * 1000L + permille - 1L) / permille;
+    return List.of(
+        new Planted(
+            plan.with(Edit.canopyRoof(plan.scenario(), new RoofLimits(movingG, 1_000_000L))),
+            Set.of("CANOPY_ROOF_LIMIT canopy-roof")));
+  }
+
+  /**
+   * A bar is rated a gram or two below what the lever rule puts on it; half a gram is forgiven
+   * where shares are rounded.
+   */
+  static List<Planted> bar(SoundPlan plan, Random random) {
+    List<Planted> planted = new ArrayList<>();
+    for (Space space : plan.loading().rig().spaces().values()) {
+      for (RoofBars.Bar bar : space.bars().map(RoofBars::bars).orElse(List.of())) {
+        double worst = worst(plan, Surface.ROAD, body -> barShare(body, space, bar));
+        if (worst > 2.0) {
+          long rating = (long) Math.floor(worst - 0.75);
+          planted.add(
+              new Planted(
+                  plan.with(Edit.barRatings(plan.scenario(), space.id(), bar.id(), moving(rating))),
+                  Set.of("BAR_LIMIT " + space.id() + ":" + bar.id())));
+        }
+      }
+    }
+    return planted;
+  }
+
+  /** Share of a thing that a bar carries: falls evenly from 1 at the bar to 0 at the next one. */
+  private static double barShare(Body body, Space space, RoofBars.Bar bar) {
+    if (!body.spaceId().equals(Optional.of(space.id()))) {
+      return 0.0;
+    }
+    RoofBars bars = space.bars().orElseThrow();
+    double centre = (body.box().minXMm() + body.box().maxXMm()) / 2.0 - space.box().minXMm();
+    double next = Double.POSITIVE_INFINITY;
+    double away = Math.abs(centre - bar.fromFrontMm());
+    boolean carries = false;
+    for (RoofBars.Bar other : bars.bars()) {
+      int x = space.box().minXMm() + other.fromFrontMm();
+      boolean beneath =
+          bars.platformFloor() || (body.box().minXMm() <= x && x <= body.box().maxXMm());
+      boolean sameSide = (other.fromFrontMm() > bar.fromFrontMm()) == (centre > bar.fromFrontMm());
+      if (beneath && other.id().equals(bar.id())) {
+        carries = true;
+      } else if (beneath && sameSide) {
+        next = Math.min(next, Math.abs(other.fromFrontMm() - bar.fromFrontMm()));
+      }
+    }
+    if (!carries) {
+      return 0.0;
+    }
+    return next == Double.POSITIVE_INFINITY ? 1.0 : Math.max(0.0, 1.0 - away / next);
+  }
+
+  /** The largest load while moving on a surface, each body counted by its weight. */
+  private static double worst(SoundPlan plan, Surface surface, ToDoubleFunction<Body> weight) {
+    List<Body> bodies = plan.loading().bodies();
+    double worst = 0.0;
+    for (LoadState state : plan.judgedStates()) {
+      if (state.kind() == LoadKind.MOVING && state.surface() == surface) {
+        double sum = 0.0;
+        for (int i = 0; i < state.size(); i++) {
+          sum += weight.applyAsDouble(bodies.get(i)) * state.massG(i);
+        }
+        worst = Math.max(worst, sum);
+      }
+    }
+    return worst;
+  }
+
   /** Rated so on the road; plenty off it and when parked. */
   private static Ratings moving(long roadG) {
     return new Ratings(1_000_000L, roadG, 1_000_000L, /* derived= */ false);
@@ -52,8 +167,7 @@ final class MassFaults {
     long worst = 0L;
     int reached = 0;
     for (LoadState state : plan.judgedStates()) {
-      if (state.kind() != LoadKind.MOVING
-          || state.surface() != kitstow.planner.model.Surface.ROAD) {
+      if (state.kind() != LoadKind.MOVING || state.surface() != Surface.ROAD) {
         continue;
       }
       long sum = 0L;

@@ -3,18 +3,21 @@ package kitstow.planner.planted;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * A thousand plans with one planted fault each, and a thousand sound ones, made from sixty
+ * Thirteen hundred plans with one planted fault each, and a thousand sound ones, made from sixty
  * generated plans: the rules and the audit each find the planted fault and what it entails, and
  * nothing else.
  */
@@ -24,6 +27,7 @@ class PlantedFaultsTest {
   private static final int SOUND = 1000;
 
   private static final List<SoundPlan> BASES = new ArrayList<>();
+  private static final Map<Fault, Set<Integer>> PLANTED_IN = new EnumMap<>(Fault.class);
 
   @BeforeAll
   static void packPlans() {
@@ -49,8 +53,18 @@ class PlantedFaultsTest {
         assertThat(one.get().plan().brokenByAudit()).as(where).isEqualTo(one.get().expected());
       }
     }
+    PLANTED_IN.put(fault, basesUsed);
     assertThat(planted).isEqualTo(PLANTED_PER_FAULT);
     assertThat(basesUsed.size()).as("base plans with a place for " + fault).isGreaterThan(15);
+  }
+
+  @AfterAll
+  static void allFaultsTogetherWerePlantedInMostBasePlans() {
+    if (PLANTED_IN.size() == Fault.values().length) { // else only some tests were asked for
+      Set<Integer> different = new HashSet<>();
+      PLANTED_IN.values().forEach(different::addAll);
+      assertThat(different).as("base plans with a fault").hasSizeGreaterThanOrEqualTo(50);
+    }
   }
 
   @Test

@@ -22,14 +22,14 @@ record CheckInput(Scenario scenario, LoadPlan plan) {
       Path scenarioFile, Path planFile, @Nullable Path catalogueFolder, InputFaults faults) {
     Optional<String> scenarioText = TextFile.read(scenarioFile, faults);
     Optional<String> planText = TextFile.read(planFile, faults);
-    Optional<Catalogue> catalogue = CatalogueSource.read(catalogueFolder, scenarioFile, faults);
-    if (faults.stop() || scenarioText.isEmpty() || catalogue.isEmpty()) {
+    Optional<Scenario> scenario = scenario(scenarioFile, scenarioText, catalogueFolder, faults);
+    if (planText.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Scenario> scenario =
-        scenario(scenarioFile, scenarioText.get(), catalogue.get(), faults);
-    if (scenario.isEmpty() || planText.isEmpty()) {
-      faults.remark(planFile + " was not looked at: it can be read only with a scenario.");
+    if (scenario.isEmpty()) {
+      faults.in(planFile.toString(), PlanReader.readAlone(planText.get()));
+      faults.remark(
+          planFile + " was looked at alone: whether it fits can be told with a sound scenario.");
       return Optional.empty();
     }
     return PlanReader.read(planText.get(), scenario.get())
@@ -47,11 +47,18 @@ record CheckInput(Scenario scenario, LoadPlan plan) {
   /** Reads a scenario alone. */
   static Optional<Scenario> readScenario(
       Path scenarioFile, @Nullable Path catalogueFolder, InputFaults faults) {
-    Optional<String> text = TextFile.read(scenarioFile, faults);
-    Optional<Catalogue> catalogue = CatalogueSource.read(catalogueFolder, scenarioFile, faults);
-    return faults.stop() || text.isEmpty() || catalogue.isEmpty()
+    return scenario(scenarioFile, TextFile.read(scenarioFile, faults), catalogueFolder, faults);
+  }
+
+  /** Without a whole catalogue a scenario is not looked at: it would seem to name what is not. */
+  private static Optional<Scenario> scenario(
+      Path file, Optional<String> text, @Nullable Path catalogueFolder, InputFaults faults) {
+    InputFaults ofCatalogue = new InputFaults();
+    Optional<Catalogue> catalogue = CatalogueSource.read(catalogueFolder, file, ofCatalogue);
+    faults.addAll(ofCatalogue);
+    return text.isEmpty() || catalogue.isEmpty() || ofCatalogue.stop()
         ? Optional.empty()
-        : scenario(scenarioFile, text.get(), catalogue.get(), faults);
+        : scenario(file, text.get(), catalogue.get(), faults);
   }
 
   private static Optional<Scenario> scenario(

@@ -33,6 +33,12 @@ final class InputFaults {
     }
   }
 
+  /** What was noted elsewhere. */
+  void addAll(InputFaults others) {
+    lines.addAll(others.lines);
+    stop |= others.stop;
+  }
+
   private void add(String prefix, Problem problem) {
     boolean warning = problem.severity() == Severity.WARNING;
     lines.add((warning ? "warning: " : "") + prefix + problem.text());
