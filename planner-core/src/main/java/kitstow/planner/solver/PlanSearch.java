@@ -203,7 +203,7 @@ public final class PlanSearch {
       items.add(item);
     }
     List<PlanningModule> modules = new ArrayList<>();
-    for (ModuleChoice choice : problem.openModules()) {
+    for (ModuleChoice choice : PackingProblem.openModules(problem.scenario())) {
       PlanningModule module = new PlanningModule(choice);
       module.setBay(
           PackingProblem.firstBays(problem.scenario())
@@ -253,7 +253,7 @@ public final class PlanSearch {
         new MoveIteratorFactoryConfig()
             .withMoveIteratorFactoryClass(RuinMoves.class)
             .withFixedProbabilityWeight(RUIN_WEIGHT));
-    if (!new PackingProblem(request.scenario()).openModules().isEmpty()) {
+    if (!PackingProblem.openModules(request.scenario()).isEmpty()) {
       moves.add(
           new ChangeMoveSelectorConfig()
               .withEntitySelectorConfig(new EntitySelectorConfig(PlanningModule.class)));
