@@ -2,6 +2,7 @@ package kitstow.planner.solver;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -107,6 +108,14 @@ final class Packing {
 
   @Nullable String spaceOf(int unit) {
     return space[unit];
+  }
+
+  int poseOf(int unit) {
+    return pose[unit];
+  }
+
+  Map<String, String> wantedBays() {
+    return wantedBays;
   }
 
   int rankOf(int unit) {
@@ -256,12 +265,20 @@ final class Packing {
     return sums(List.of()).momentHalfGMm();
   }
 
-  /** The plan as it stands. */
+  /** The plan as it stands, units in the order in which they go down. */
   LoadPlan plan(LoadPlan.Origin origin) {
-    List<Placement> placements = new ArrayList<>();
     settle();
-    for (int i = 0; i < seen.view().sites().size(); i++) {
-      for (PlacedItem item : ground.in(i)) {
+    List<Integer> order = new ArrayList<>();
+    for (int unit = 0; unit < placed.length; unit++) {
+      if (placed[unit] != null) {
+        order.add(unit);
+      }
+    }
+    order.sort(Comparator.comparingInt((Integer unit) -> rank[unit]).thenComparingInt(u -> u));
+    List<Placement> placements = new ArrayList<>();
+    for (int unit : order) {
+      PlacedItem item = placed[unit];
+      if (item != null) {
         placements.add(item.placement());
       }
     }

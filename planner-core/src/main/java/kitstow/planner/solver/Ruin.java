@@ -2,10 +2,14 @@ package kitstow.planner.solver;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import kitstow.planner.model.Item;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Space;
+import kitstow.planner.model.Zone;
 
 /**
  * Chooses the units that are taken out of a packing to be put back otherwise: of one space, of one
@@ -23,6 +27,7 @@ final class Ruin {
   private final List<Integer> aboard = new ArrayList<>();
   private final List<Integer> home = new ArrayList<>();
   private final List<Integer> out = new ArrayList<>();
+  private int wanted = -1;
 
   private Ruin(Packing packing, Random random) {
     this.packing = packing;
@@ -32,11 +37,37 @@ final class Ruin {
     }
   }
 
-  /** Units to take out and put back, in no order that matters; those at home among them. */
-  static List<Integer> choose(Packing packing, Random random) {
+  /** Chooses at random. */
+  static Ruin of(Packing packing, Random random) {
     Ruin ruin = new Ruin(packing, random);
     ruin.choose();
-    return ruin.out;
+    return ruin;
+  }
+
+  /** Units to take out and put back, in the order in which they are to be put back. */
+  List<Integer> inOrder() {
+    Collections.shuffle(out, random);
+    switch (random.nextInt(4)) {
+      case 0 -> out.sort((a, b) -> Long.compare(item(b).mass().massG(), item(a).mass().massG()));
+      case 1 -> out.sort((a, b) -> Long.compare(volumeMm3(b), volumeMm3(a)));
+      default -> {}
+    }
+    if (random.nextInt(4) > 0) {
+      out.sort(Comparator.comparingInt(unit -> Construction.classOf(item(unit))));
+    }
+    if (wanted >= 0) {
+      out.remove(Integer.valueOf(wanted));
+      out.add(0, wanted);
+    }
+    return out;
+  }
+
+  private Item item(int unit) {
+    return packing.problem().units().get(unit).item();
+  }
+
+  private long volumeMm3(int unit) {
+    return item(unit).shapes().get(0).volumeMm3();
   }
 
   private void choose() {
@@ -56,7 +87,7 @@ final class Ruin {
       case 5 -> pool.addAll(aboard);
       default -> addInTheWayOf(mustFirst(), pool);
     }
-    boolean wholeSpace = kind == 1 && pool.size() <= MOST;
+    boolean wholeSpace = (kind == 1 || kind == 8) && pool.size() <= MOST;
     Collections.shuffle(pool, random);
     out.addAll(pool.subList(0, wholeSpace ? pool.size() : Math.min(most, pool.size())));
     if (kind >= 2 && kind <= 4 && random.nextInt(3) == 0) {
@@ -140,7 +171,8 @@ final class Ruin {
     }
   }
 
-  private void addInTheWayOf(int wanted, List<Integer> pool) {
+  private void addInTheWayOf(int atHome, List<Integer> pool) {
+    wanted = atHome;
     out.add(wanted);
     RigView view = packing.view();
     List<Integer> takers = new ArrayList<>();
@@ -152,12 +184,21 @@ final class Ruin {
     if (takers.isEmpty()) {
       return;
     }
-    String target = view.sites().space(takers.get(random.nextInt(takers.size()))).id();
+    Space target = view.sites().space(takers.get(random.nextInt(takers.size())));
+    boolean onlyThere = random.nextBoolean();
     for (int unit : aboard) {
-      if (target.equals(space(unit))) {
+      Space space = place(unit).space();
+      if (space.id().equals(target.id()) || (!onlyThere && sharesLimits(space, target))) {
         pool.add(unit);
       }
     }
+  }
+
+  /** Whether what is in one space is likely to load what carries the other. */
+  private static boolean sharesLimits(Space a, Space b) {
+    return a.hostId().equals(b.hostId())
+        || (a.zone() == b.zone() && a.zone() != Zone.CANOPY)
+        || !Collections.disjoint(a.inModules(), b.inModules());
   }
 
   /** One of the must-take units at home if there is any, else any of them. */
@@ -173,6 +214,6 @@ final class Ruin {
   }
 
   private boolean isMust(int unit) {
-    return packing.problem().units().get(unit).item().need() == Need.MUST;
+    return item(unit).need() == Need.MUST;
   }
 }

@@ -1,12 +1,9 @@
 package kitstow.planner.solver;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
-import kitstow.planner.model.Item;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
@@ -58,11 +55,10 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
             : new Packing(load.problem(), PackingScore.baysOf(load));
     scratchpad = scratch;
     scratch.follow(load);
-    List<Integer> out = Ruin.choose(scratch, random);
+    List<Integer> out = Ruin.of(scratch, random).inOrder();
     for (int unit : out) {
       scratch.assign(unit, null, 0, scratch.rankOf(unit));
     }
-    order(load.problem(), out, random);
     new Construction(load.problem()).insert(scratch, out, random, BLINK);
     List<Reassign.Change> changes = new ArrayList<>();
     for (int unit : out) {
@@ -70,30 +66,5 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
       changes.add(new Reassign.Change(item, scratch.spaceOf(unit), 0, scratch.rankOf(unit)));
     }
     return new Reassign(changes);
-  }
-
-  /** The order in which units are put back: at random, the heavy first, the bulky first. */
-  private static void order(PackingProblem problem, List<Integer> out, Random random) {
-    Collections.shuffle(out, random);
-    switch (random.nextInt(4)) {
-      case 0 -> out.sort((a, b) -> Long.compare(massG(problem, b), massG(problem, a)));
-      case 1 -> out.sort((a, b) -> Long.compare(volumeMm3(problem, b), volumeMm3(problem, a)));
-      default -> {}
-    }
-    if (random.nextInt(4) > 0) {
-      out.sort(Comparator.comparingInt(unit -> Construction.classOf(item(problem, unit))));
-    }
-  }
-
-  private static Item item(PackingProblem problem, int unit) {
-    return problem.units().get(unit).item();
-  }
-
-  private static long massG(PackingProblem problem, int unit) {
-    return item(problem, unit).mass().massG();
-  }
-
-  private static long volumeMm3(PackingProblem problem, int unit) {
-    return item(problem, unit).shapes().get(0).volumeMm3();
   }
 }
