@@ -155,7 +155,7 @@ class DocumentsTest {
         .anyMatch(
             line ->
                 line.startsWith(
-                    "mvn -q -DskipTests package && java -jar tui/target/kitstow.jar check"));
+                    "mvn -q -DskipTests package && java -jar tui/target/kitstow.jar plan"));
     assertThat(text(".ci/run").lines()).anyMatch(line -> line.startsWith("mvn -q verify"));
   }
 

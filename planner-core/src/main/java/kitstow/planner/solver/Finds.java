@@ -45,7 +45,7 @@ final class Finds {
     long known = memory.get(key);
     if (known == LongMemory.UNKNOWN) {
       Decoder.Found found = view.decoder().find(wanted.preferring(poseChoice - 1), site, ground);
-      known = found.place().map(place -> packed(wanted, place)).orElse(NOWHERE);
+      known = found.place().isPresent() ? packed(wanted, found.place().get()) : NOWHERE;
       memory.put(key, known);
     }
     return known == NOWHERE ? null : unpacked(view, unit, site, known);

@@ -6,8 +6,24 @@ import kitstow.planner.model.Reach;
 import kitstow.planner.packing.Ground;
 import kitstow.planner.packing.WayOut;
 
-/** Things to move before daily gear comes out; what is needed many times a day counts threefold. */
+/**
+ * How handy and well balanced a packing is, as one number, the lower the better: things to move
+ * before daily gear comes out, groups torn apart, sides out of balance, height of the gear. Decides
+ * only between packings that are alike in all that weighs more. The weights are judgement.
+ */
 final class Handling {
+  /** One thing to move before something that is needed daily; many times a day counts threefold. */
+  static final long MOVE = 100L;
+
+  /** One space more over which a group that wants to ride together is spread. */
+  static final long SPREAD = 60L;
+
+  /** One kilogram beyond the allowed difference of the sides. */
+  static final long SIDE_KG = 10L;
+
+  /** One millimetre of mean height of the gear. */
+  static final long HEIGHT_MM = 1L;
+
   private static final int BITS = 14;
 
   private final LongMemory memory = new LongMemory(BITS);

@@ -67,7 +67,7 @@ final class LimitShape {
   private final Map<String, String> spaceOfProbe = new HashMap<>();
   private final Map<String, Integer> spaceIndex = new HashMap<>();
   private final Map<String, Integer> lineIndex = new HashMap<>();
-  private final Map<String, List<Line>> bySignature = new HashMap<>();
+  private final Map<String, LimitGroup> bySignature = new HashMap<>();
 
   LimitShape(RigView view, Scenario scenario) {
     List<Item> probes = new ArrayList<>();
@@ -109,10 +109,20 @@ final class LimitShape {
   }
 
   /** The limits that apply in states like this one. */
-  List<Line> linesIn(LoadState state) {
+  LimitGroup groupOf(LoadState state) {
     String signature =
         state.kind() + " " + state.surface() + " " + state.trailerId() + " " + state.slidesOut();
-    return bySignature.computeIfAbsent(signature, key -> read(state));
+    LimitGroup group = bySignature.get(signature);
+    if (group == null) {
+      group = new LimitGroup(bySignature.size(), read(state), spaces());
+      bySignature.put(signature, group);
+    }
+    return group;
+  }
+
+  /** Number of groups read so far. */
+  int groups() {
+    return bySignature.size();
   }
 
   /** Number of spaces. */

@@ -1,6 +1,7 @@
 package kitstow.planner.solver;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Space;
 import kitstow.planner.packing.BarCarriage;
 import kitstow.planner.statics.Lever;
+import org.jspecify.annotations.Nullable;
 
 /** What the gear aboard puts on every limit, kept up to date as units come and go. */
 final class LoadSums {
@@ -20,18 +22,41 @@ final class LoadSums {
   private final long[] mass;
   private final long[] rear;
   private final long[] moment;
-  private final long[] loads;
+  private final long[] side;
+  private final long[] varying;
+  private final long[][] constant;
   private final long[] over;
+  private final long[] overWith;
+  private final @Nullable LimitGroup[] groupsInUse;
   private final Map<Integer, PlacedItem> onBars = new LinkedHashMap<>();
+  private long constantMass;
+  private long constantRear;
+  private long constantMoment;
+  private long constantSide;
+  private long heightGMm;
+  private long nominalMassG;
 
   LoadSums(TripTable table) {
     this.table = table;
     this.mass = new long[table.stateCount()];
     this.rear = new long[table.stateCount()];
     this.moment = new long[table.stateCount()];
-    this.loads = new long[table.entryCount()];
+    this.side = new long[table.stateCount()];
+    this.varying = new long[table.entryCount()];
+    int groups = 0;
+    for (int s = 0; s < mass.length; s++) {
+      groups = Math.max(groups, table.group(s).number() + 1);
+    }
+    this.constant = new long[groups][];
+    for (int s = 0; s < mass.length; s++) {
+      constant[table.group(s).number()] = new long[table.group(s).size()];
+    }
     this.over = new long[table.lineCount()];
-    table.fixedInto(loads);
+    this.overWith = new long[table.lineCount()];
+    this.groupsInUse = new LimitGroup[groups];
+    for (int s = 0; s < mass.length; s++) {
+      groupsInUse[table.group(s).number()] = table.group(s);
+    }
   }
 
   TripTable table() {
@@ -53,29 +78,92 @@ final class LoadSums {
   private void change(int unit, PlacedItem item, int site, long sign) {
     BoxMm box = item.box();
     long centre = (long) box.minXMm() + box.maxXMm();
+    long across = (long) box.minYMm() + box.maxYMm();
+    long nominal = sign * item.item().mass().massG();
+    nominalMassG += nominal;
+    heightGMm += nominal * ((long) box.minZMm() + box.maxZMm());
+    if (!table.varies(unit)) {
+      long massG = table.massG(unit, 0);
+      constantSide += sign * massG * across;
+      constantMass += sign * massG;
+      constantRear += sign * Lever.rearHalfGMm(massG, centre);
+      constantMoment += sign * momentOf(massG, box);
+      for (LimitGroup group : groupsInUse) {
+        if (group != null) {
+          group.addInSpace(constant[group.number()], 0, site, sign * massG);
+        }
+      }
+      return;
+    }
     long knownMass = -1L;
     long knownMoment = 0L;
     for (int s = 0; s < mass.length; s++) {
       long massG = table.massG(unit, s);
       mass[s] += sign * massG;
+      side[s] += sign * massG * across;
       rear[s] += sign * Lever.rearHalfGMm(massG, centre);
       if (table.moving(s)) {
         if (massG != knownMass) {
           knownMass = massG;
-          knownMoment =
-              Lever.overhangHalfGMm(massG, box.minXMm(), box.maxXMm(), table.wheelbaseMm());
+          knownMoment = momentOf(massG, box);
         }
         moment[s] += sign * knownMoment;
       }
+      table.group(s).addInSpace(varying, table.offset(s), site, sign * massG);
     }
-    table.addInSpace(loads, unit, site, sign);
+  }
+
+  private long momentOf(long massG, BoxMm box) {
+    return Lever.overhangHalfGMm(massG, box.minXMm(), box.maxXMm(), table.wheelbaseMm());
   }
 
   /** Overload of every limit in its worst state, rounded up to a gram, summed. */
   long overG() {
-    table.overInto(loads, mass, rear, over);
+    Arrays.fill(over, 0L);
+    for (int s = 0; s < mass.length; s++) {
+      long allRear = rear[s] + constantRear;
+      long allFront = 2L * table.wheelbaseMm() * (mass[s] + constantMass) - allRear;
+      table.raise(
+          s,
+          varying,
+          constant[table.group(s).number()],
+          new LimitGroup.Axles(allRear, allFront),
+          over);
+    }
     long sum = 0L;
     for (long grams : over) {
+      sum += grams;
+    }
+    return onBars.isEmpty() ? sum : sum + barsOverG();
+  }
+
+  /** What {@link #overG} would be with one more unit aboard; nothing changes. */
+  long overWithG(int unit, PlacedItem item, int site) {
+    if (item.space().bars().isPresent()) {
+      add(unit, item, site);
+      long with = overG();
+      remove(unit, item, site);
+      overG();
+      return with;
+    }
+    System.arraycopy(over, 0, overWith, 0, over.length);
+    BoxMm box = item.box();
+    long centre = (long) box.minXMm() + box.maxXMm();
+    for (int s = 0; s < mass.length; s++) {
+      long massG = table.massG(unit, s);
+      long allRear = rear[s] + constantRear + Lever.rearHalfGMm(massG, centre);
+      long allMass = mass[s] + constantMass + massG;
+      table.raiseWith(
+          s,
+          varying,
+          constant[table.group(s).number()],
+          new LimitGroup.Axles(allRear, 2L * table.wheelbaseMm() * allMass - allRear),
+          site,
+          massG,
+          overWith);
+    }
+    long sum = 0L;
+    for (long grams : overWith) {
       sum += grams;
     }
     return onBars.isEmpty() ? sum : sum + barsOverG();
@@ -86,10 +174,28 @@ final class LoadSums {
     long worst = 0L;
     for (int s = 0; s < moment.length; s++) {
       if (table.moving(s)) {
-        worst = Math.max(worst, table.fixedMomentHalfGMm(s) + moment[s]);
+        worst = Math.max(worst, table.fixedMomentHalfGMm(s) + moment[s] + constantMoment);
       }
     }
     return worst;
+  }
+
+  /** How far the worst moving state is beyond the allowed difference of the sides, grams. */
+  long sideOverG(long limitG) {
+    long worst = 0L;
+    for (int s = 0; s < side.length; s++) {
+      if (table.moving(s)) {
+        long lever = Math.abs(table.fixedSideHalfGMm(s) + side[s] + constantSide);
+        // Right less left, by the lever rule on the mean track: m 2y / track. [S10]
+        worst = Math.max(worst, 2L * lever / table.trackSumMm() - limitG);
+      }
+    }
+    return worst;
+  }
+
+  /** Mean height of the centres of all gear, as loaded, millimetres. */
+  long meanHeightMm() {
+    return nominalMassG == 0L ? 0L : heightGMm / (2L * nominalMassG);
   }
 
   /** Overload of single bars, where the place of an item on them matters. */

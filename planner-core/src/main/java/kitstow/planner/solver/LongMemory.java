@@ -8,8 +8,7 @@ final class LongMemory {
   /** Stands for "not remembered". */
   static final long UNKNOWN = Long.MIN_VALUE;
 
-  private final long[] keys;
-  private final long[] values;
+  private final long[] pairs;
   private final int mask;
 
   /**
@@ -18,19 +17,18 @@ final class LongMemory {
    * @param bits number of places as a power of two
    */
   LongMemory(int bits) {
-    this.keys = new long[1 << bits];
-    this.values = new long[1 << bits];
+    this.pairs = new long[2 << bits];
     this.mask = (1 << bits) - 1;
   }
 
   long get(long key) {
-    int at = (int) key & mask;
-    return keys[at] == key ? values[at] : UNKNOWN;
+    int at = ((int) key & mask) << 1;
+    return pairs[at] == key ? pairs[at + 1] : UNKNOWN;
   }
 
   void put(long key, long value) {
-    int at = (int) key & mask;
-    keys[at] = key;
-    values[at] = value;
+    int at = ((int) key & mask) << 1;
+    pairs[at] = key;
+    pairs[at + 1] = value;
   }
 }

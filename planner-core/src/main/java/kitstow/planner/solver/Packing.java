@@ -2,6 +2,7 @@ package kitstow.planner.solver;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -228,8 +229,8 @@ final class Packing {
   }
 
   /** Grams over mass limits, less what is over with all gear home. */
-  long overG(LoadSums now) {
-    return Math.max(0L, now.overG() - problem.overWithoutGearG());
+  long net(long overG) {
+    return Math.max(0L, overG - problem.overWithoutGearG());
   }
 
   /** The score now, by its parts. */
@@ -245,17 +246,36 @@ final class Packing {
     }
     return new ScoreLevels(
         seen.view().conflicts(),
-        overG(now),
+        net(now.overG()),
         mustLeft,
         valueLeft,
         ScoreLevels.steps(now.momentHalfGMm(), problem.stepNm()),
-        handling());
+        handling(now));
   }
 
-  private long handling() {
-    long sum = 0L;
+  private long handling(LoadSums now) {
+    long moves = 0L;
     for (int i = 0; i < seen.view().sites().size(); i++) {
-      sum += problem.handling().of(view(), i, ground);
+      moves += problem.handling().of(view(), i, ground);
+    }
+    long sideKg = now.sideOverG(problem.scenario().settings().leftRightLimitG()) / 1000L;
+    return Handling.MOVE * moves
+        + Handling.SPREAD * spread()
+        + Handling.SIDE_KG * sideKg
+        + Handling.HEIGHT_MM * now.meanHeightMm();
+  }
+
+  /** Spaces beyond the first over which groups are spread. */
+  private long spread() {
+    long sum = 0L;
+    for (int[] group : problem.groups()) {
+      BitSet sites = new BitSet();
+      for (int unit : group) {
+        if (placed[unit] != null) {
+          sites.set(site[unit]);
+        }
+      }
+      sum += Math.max(0, sites.cardinality() - 1);
     }
     return sum;
   }

@@ -20,7 +20,7 @@ import kitstow.planner.packing.Wanted;
 /** What does not change during one search: the scenario, its units, and rigs seen so far. */
 final class PackingProblem {
   private static final int MOST_RIGS = 64;
-  private static final int MOST_TABLES = 64;
+  private static final int MOST_TABLES = 256;
 
   private final Scenario scenario;
   private final List<Wanted> units = new ArrayList<>();
@@ -45,6 +45,7 @@ final class PackingProblem {
       };
   private final int[] kinds;
   private final int[] varying;
+  private final List<int[]> groups;
   private final Finds finds;
   private final Handling handling = new Handling();
   private final long overWithoutGearG;
@@ -74,6 +75,7 @@ final class PackingProblem {
     }
     this.kinds = kindOf.stream().mapToInt(Integer::intValue).toArray();
     this.varying = thatVary.stream().mapToInt(Integer::intValue).toArray();
+    this.groups = groupsOf(units);
     this.finds = new Finds(this);
     this.overWithoutGearG =
         new LoadSums(table(rig(firstBays(scenario)), new boolean[units.size()])).overG();
@@ -161,7 +163,7 @@ final class PackingProblem {
       }
       LoadPlan plan =
           new LoadPlan(scenario.id(), seen.view().moduleBays(), placements, LoadPlan.Origin.HAND);
-      table = new TripTable(Loading.of(scenario, plan), seen.shape(), seen.view().sites(), units);
+      table = new TripTable(Loading.of(scenario, plan), seen.shape(), units);
       tables.put(key, table);
     }
     return table;
@@ -182,6 +184,28 @@ final class PackingProblem {
   /** Number that units of one item share. */
   int kindOf(int unit) {
     return kinds[unit];
+  }
+
+  private static List<int[]> groupsOf(List<Wanted> units) {
+    Map<String, List<Integer>> byName = new LinkedHashMap<>();
+    for (int i = 0; i < units.size(); i++) {
+      int unit = i;
+      units
+          .get(unit)
+          .item()
+          .group()
+          .ifPresent(name -> byName.computeIfAbsent(name, n -> new ArrayList<>()).add(unit));
+    }
+    List<int[]> groups = new ArrayList<>();
+    for (List<Integer> members : byName.values()) {
+      groups.add(members.stream().mapToInt(Integer::intValue).toArray());
+    }
+    return groups;
+  }
+
+  /** Units that want to ride together, group by group. */
+  List<int[]> groups() {
+    return groups;
   }
 
   Finds finds() {

@@ -80,9 +80,12 @@ public final class PlanSearch {
    */
   public record Best(LoadPlan plan, double momentNm, int unitsHome, long scoreCalculations) {}
 
-  /** Told of every better plan; called from the searching threads. */
+  /**
+   * Told of every better plan, from the searching threads, and of the best of all at the end, with
+   * all plans that were scored.
+   */
   public interface Progress {
-    /** A better plan was found. */
+    /** A better plan was found, or the search has ended with this one. */
     void better(Best best);
   }
 
@@ -108,7 +111,9 @@ public final class PlanSearch {
         searches.add(search);
         futures.add(pool.submit(search));
       }
-      return await(request, searches, futures, deadline, cancelled);
+      Best best = await(request, searches, futures, deadline, cancelled);
+      progress.better(best);
+      return best;
     } finally {
       pool.shutdownNow();
     }

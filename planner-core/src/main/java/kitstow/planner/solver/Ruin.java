@@ -19,6 +19,8 @@ import kitstow.planner.model.Zone;
 final class Ruin {
   private static final int MOST = 12;
 
+  private static final int CONTESTANTS = 4;
+
   /** Chance that a unit at home that is not asked for is tried as well. */
   private static final double ALSO_TRIED = 0.3;
 
@@ -77,7 +79,7 @@ final class Ruin {
       out.addAll(home);
       return;
     }
-    int centre = aboard.get(random.nextInt(aboard.size()));
+    int centre = centre();
     int most = size();
     switch (kind) {
       case 0, 1 -> addOfSpace(centre, pool);
@@ -101,6 +103,26 @@ final class Ruin {
         out.add(unit);
       }
     }
+  }
+
+  /** Half of the time any unit, else that of a few whose mass acts most behind the rear axle. */
+  private int centre() {
+    int best = aboard.get(random.nextInt(aboard.size()));
+    if (random.nextBoolean()) {
+      return best;
+    }
+    for (int i = 1; i < CONTESTANTS; i++) {
+      int other = aboard.get(random.nextInt(aboard.size()));
+      if (moment(other) > moment(best)) {
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  private double moment(int unit) {
+    PlacedItem item = place(unit);
+    return item.item().mass().massG() * packing.view().decoder().cost(item.box(), item.space());
   }
 
   /** Mostly few. */

@@ -18,7 +18,7 @@ import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
  * @param mustLeft must-take units and modules left
  * @param valueLeft value of all else that is left
  * @param momentSteps worst moving moment in steps, rounded up
- * @param handling things to move before daily gear comes out, groups torn apart
+ * @param handling how handy and balanced it is; see {@link Handling}
  */
 record ScoreLevels(
     long conflicts, long overG, long mustLeft, long valueLeft, long momentSteps, long handling) {

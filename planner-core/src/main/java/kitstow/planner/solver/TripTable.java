@@ -7,111 +7,80 @@ import kitstow.planner.model.BodyKind;
 import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
-import kitstow.planner.packing.SiteMap;
 import kitstow.planner.packing.Wanted;
 import kitstow.planner.statics.Lever;
 import kitstow.planner.trip.Timeline;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The states of a trip as arrays: what the fixed bodies put on every limit in every state, and what
- * each unit weighs there. One limit in one state is an entry. Valid for one rig and one set of
- * things aboard that are used up or grow; what else is aboard, and where, does not matter to it.
+ * each unit weighs there. Valid for one rig and one set of things aboard that are used up or grow;
+ * what else is aboard, and where, does not matter to it.
  */
 final class TripTable {
   private final List<LoadState> states = new ArrayList<>();
   private final int wheelbaseMm;
   private final int lines;
-  private final int[] state;
-  private final int[] line;
-  private final long[] limitScaled;
-  private final long[] denominator;
+  private final LimitGroup[] group;
+  private final int[] offset;
   private final long[] fixed;
-  private final int[] rearEntries;
-  private final int[] frontEntries;
-  private final int[][] siteEntries;
-  private final long[][] siteNumerators;
   private final long[] fixedMoment;
-  private final long[][] massG;
+  private final long[] fixedSide;
+  private final int trackSumMm;
+  private final long[] nominalG;
+  private final long @Nullable [][] varyingG;
 
-  TripTable(Loading loading, LimitShape shape, SiteMap sites, List<Wanted> units) {
+  TripTable(Loading loading, LimitShape shape, List<Wanted> units) {
     this.wheelbaseMm = loading.scenario().ute().wheelbaseMm();
     for (LoadState one : Timeline.of(loading).states()) {
       if (!one.noteOnly() && one.kind() != LoadKind.CERTIFICATION) {
         states.add(one);
       }
     }
-    int entries = 0;
-    for (LoadState one : states) {
-      entries += shape.linesIn(one).size();
-    }
-    this.state = new int[entries];
-    this.line = new int[entries];
-    this.limitScaled = new long[entries];
-    this.denominator = new long[entries];
-    this.fixed = new long[entries];
-    List<Integer> rear = new ArrayList<>();
-    List<Integer> front = new ArrayList<>();
-    List<List<Integer>> bySite = new ArrayList<>();
-    List<List<Long>> numerators = new ArrayList<>();
-    for (int i = 0; i < sites.size(); i++) {
-      bySite.add(new ArrayList<>());
-      numerators.add(new ArrayList<>());
-    }
+    this.group = new LimitGroup[states.size()];
+    this.offset = new int[states.size()];
     this.fixedMoment = new long[states.size()];
-    int e = 0;
-    for (int s = 0; s < states.size(); s++) {
-      LoadState one = states.get(s);
-      for (LimitShape.Line here : shape.linesIn(one)) {
-        state[e] = s;
-        line[e] = here.index();
-        limitScaled[e] = here.limitScaled();
-        denominator[e] = here.denominator();
-        fixed[e] = here.constantScaled();
-        for (LimitShape.FixedTerm term : here.fixed()) {
-          fixed[e] += one.massG(loading.indexOf(term.bodyKey())) * term.numerator();
-        }
-        switch (here.lever()) {
-          case REAR -> rear.add(e);
-          case FRONT -> front.add(e);
-          case SPACE -> {
-            for (LimitShape.Member member : here.members()) {
-              bySite.get(member.space()).add(e);
-              numerators.get(member.space()).add(member.numerator());
-            }
-          }
-        }
-        e++;
+    this.fixedSide = new long[states.size()];
+    this.trackSumMm =
+        loading.scenario().ute().frontTrackMm() + loading.scenario().ute().rearTrackMm();
+    int entries = 0;
+    for (int s = 0; s < group.length; s++) {
+      group[s] = shape.groupOf(states.get(s));
+      offset[s] = entries;
+      entries += group[s].size();
+      boolean moving = states.get(s).kind() == LoadKind.MOVING;
+      fixedSide[s] = fixedSideOf(loading, states.get(s));
+      fixedMoment[s] = moving ? fixedMomentOf(loading, states.get(s)) : -1L;
+    }
+    this.fixed = new long[entries];
+    for (int s = 0; s < group.length; s++) {
+      for (int i = 0; i < group[s].size(); i++) {
+        fixed[offset[s] + i] = fixedLoad(loading, states.get(s), group[s].line(i));
       }
-      fixedMoment[s] = one.kind() == LoadKind.MOVING ? fixedMomentOf(loading, one) : -1L;
     }
     this.lines = shape.lines();
-    this.rearEntries = toInts(rear);
-    this.frontEntries = toInts(front);
-    this.siteEntries = new int[sites.size()][];
-    this.siteNumerators = new long[sites.size()][];
-    for (int i = 0; i < sites.size(); i++) {
-      siteEntries[i] = toInts(bySite.get(i));
-      siteNumerators[i] = numerators.get(i).stream().mapToLong(Long::longValue).toArray();
-    }
-    this.massG = masses(loading, units);
-  }
-
-  private static int[] toInts(List<Integer> list) {
-    return list.stream().mapToInt(Integer::intValue).toArray();
-  }
-
-  private long[][] masses(Loading loading, List<Wanted> units) {
-    long[][] masses = new long[units.size()][];
-    for (int unit = 0; unit < masses.length; unit++) {
-      Wanted wanted = units.get(unit);
-      masses[unit] = new long[states.size()];
-      boolean aboard = loading.placed().containsKey(wanted.key());
-      for (int s = 0; s < states.size(); s++) {
-        masses[unit][s] =
-            aboard
-                ? states.get(s).massG(loading.indexOf(wanted.key()))
-                : wanted.item().mass().massG();
+    this.nominalG = units.stream().mapToLong(unit -> unit.item().mass().massG()).toArray();
+    this.varyingG = new long[units.size()][];
+    for (int unit = 0; unit < varyingG.length; unit++) {
+      String key = units.get(unit).key();
+      if (loading.placed().containsKey(key)) {
+        varyingG[unit] = masses(loading.indexOf(key));
       }
+    }
+  }
+
+  private static long fixedLoad(Loading loading, LoadState state, LimitShape.Line line) {
+    long load = line.constantScaled();
+    for (LimitShape.FixedTerm term : line.fixed()) {
+      load += state.massG(loading.indexOf(term.bodyKey())) * term.numerator();
+    }
+    return load;
+  }
+
+  private long[] masses(int body) {
+    long[] masses = new long[states.size()];
+    for (int s = 0; s < masses.length; s++) {
+      masses[s] = states.get(s).massG(body);
     }
     return masses;
   }
@@ -133,6 +102,29 @@ final class TripTable {
     return sum;
   }
 
+  /** Lever of all that is no gear about the centre plane, gram half-millimetres to the right. */
+  private static long fixedSideOf(Loading loading, LoadState one) {
+    long sum = 0L;
+    for (int i = 0; i < one.size(); i++) {
+      Body body = loading.bodies().get(i);
+      if (body.kind() != BodyKind.ITEM) {
+        long doubledY = (long) body.box().minYMm() + body.box().maxYMm();
+        sum += one.massG(i) * (doubledY + 2L * one.shift(i).yMm());
+      }
+    }
+    return sum;
+  }
+
+  /** Lever of all that is no gear about the centre plane, gram half-millimetres to the right. */
+  long fixedSideHalfGMm(int state) {
+    return fixedSide[state];
+  }
+
+  /** Front and rear track together. */
+  int trackSumMm() {
+    return trackSumMm;
+  }
+
   List<LoadState> states() {
     return states;
   }
@@ -141,8 +133,19 @@ final class TripTable {
     return fixedMoment.length;
   }
 
+  /** Limits of a state. */
+  LimitGroup group(int state) {
+    return group[state];
+  }
+
+  /** Where the loads of a state start. */
+  int offset(int state) {
+    return offset[state];
+  }
+
+  /** Number of limits in all states together. */
   int entryCount() {
-    return state.length;
+    return fixed.length;
   }
 
   /** Number of different limits; those of one rule and subject share an index. */
@@ -154,57 +157,40 @@ final class TripTable {
     return wheelbaseMm;
   }
 
-  /** Mass of a unit in a state, grams. */
-  long massG(int unit, int inState) {
-    return massG[unit][inState];
+  /** Whether the mass of a unit changes along this trip. */
+  boolean varies(int unit) {
+    return varyingG[unit] != null;
   }
 
-  boolean moving(int inState) {
-    return fixedMoment[inState] >= 0L;
+  /** Mass of a unit in a state, grams. */
+  long massG(int unit, int state) {
+    long[] own = varyingG[unit];
+    return own == null ? nominalG[unit] : own[state];
+  }
+
+  boolean moving(int state) {
+    return fixedMoment[state] >= 0L;
   }
 
   /** What the fixed bodies weigh behind the axle in a moving state. */
-  long fixedMomentHalfGMm(int inState) {
-    return fixedMoment[inState];
+  long fixedMomentHalfGMm(int state) {
+    return fixedMoment[state];
   }
 
-  /** Copies what the fixed bodies put on every entry. */
-  void fixedInto(long[] loads) {
-    System.arraycopy(fixed, 0, loads, 0, fixed.length);
+  /** Raises the overloads by limit to those of one state; see {@link LimitGroup#raise}. */
+  void raise(int state, long[] varying, long[] constant, LimitGroup.Axles axles, long[] over) {
+    group[state].raise(fixed, varying, offset[state], constant, axles, over);
   }
 
-  /** Adds a unit's mass, times a sign, to the entries that its space loads. */
-  void addInSpace(long[] loads, int unit, int site, long sign) {
-    int[] entries = siteEntries[site];
-    long[] weights = siteNumerators[site];
-    long[] own = massG[unit];
-    for (int i = 0; i < entries.length; i++) {
-      loads[entries[i]] += sign * own[state[entries[i]]] * weights[i];
-    }
-  }
-
-  /**
-   * Overload by limit in its worst state, in grams rounded up.
-   *
-   * @param loads scaled loads by entry, axles left out
-   * @param mass mass of all gear by state
-   * @param rear lever of all gear on the rear axle by state, gram half-millimetres
-   * @param over by limit; filled here
-   */
-  void overInto(long[] loads, long[] mass, long[] rear, long[] over) {
-    java.util.Arrays.fill(over, 0L);
-    for (int e : rearEntries) {
-      loads[e] = fixed[e] + rear[state[e]];
-    }
-    for (int e : frontEntries) {
-      loads[e] = fixed[e] + 2L * wheelbaseMm * mass[state[e]] - rear[state[e]];
-    }
-    for (int e = 0; e < loads.length; e++) {
-      long excess = loads[e] - limitScaled[e];
-      if (excess > 0L) {
-        long grams = (excess + denominator[e] - 1L) / denominator[e];
-        over[line[e]] = Math.max(over[line[e]], grams);
-      }
-    }
+  /** The same with one more thing in a space; see {@link LimitGroup#raiseWith}. */
+  void raiseWith(
+      int state,
+      long[] varying,
+      long[] constant,
+      LimitGroup.Axles axles,
+      int site,
+      long massG,
+      long[] over) {
+    group[state].raiseWith(fixed, varying, offset[state], constant, axles, site, massG, over);
   }
 }

@@ -1,8 +1,8 @@
 package kitstow.planner.solver;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
-import java.util.List;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import kitstow.planner.model.Item;
@@ -20,6 +20,7 @@ import kitstow.planner.rules.RuleBook;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.statics.LoadLine;
 import kitstow.planner.statics.OverhangMoment;
+import kitstow.planner.statics.SideLoads;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.score.calculator.EasyScoreCalculator;
 
@@ -52,17 +53,17 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
             must,
             value,
             ScoreLevels.steps(worstMoment(situation), problem.stepNm()),
-            handling(packing.placed()))
+            handling(situation))
         .toScore(problem.scenario().settings().massLimits());
   }
 
-  /** Things to move before daily gear comes out; many times a day counts threefold. */
-  private static long handling(List<PlacedItem> placed) {
-    Map<String, List<PlacedItem>> bySpace = new HashMap<>();
-    for (PlacedItem item : placed) {
-      bySpace.computeIfAbsent(item.space().id(), id -> new ArrayList<>()).add(item);
-    }
+  /** Reach, togetherness, balance and height, from the plan alone. */
+  private static long handling(Situation situation) {
+    Collection<PlacedItem> placed = situation.loading().placed().values();
     long moves = 0L;
+    long massG = 0L;
+    long heightHalfGMm = 0L;
+    Map<String, Set<String>> spacesOfGroup = new HashMap<>();
     for (PlacedItem item : placed) {
       long weight =
           switch (item.item().reach()) {
@@ -70,9 +71,30 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
             case DAILY -> 1L;
             default -> 0L;
           };
-      moves += weight * WayOut.toMoveFirst(item, bySpace.get(item.space().id())).size();
+      moves += weight * WayOut.toMoveFirst(item, situation.loading().in(item.space().id())).size();
+      massG += item.item().mass().massG();
+      heightHalfGMm += item.item().mass().massG() * (item.box().minZMm() + item.box().maxZMm());
+      item.item()
+          .group()
+          .ifPresent(
+              group ->
+                  spacesOfGroup
+                      .computeIfAbsent(group, g -> new HashSet<>())
+                      .add(item.space().id()));
     }
-    return moves;
+    long spread = spacesOfGroup.values().stream().mapToLong(spaces -> spaces.size() - 1L).sum();
+    double limitKg = situation.settings().leftRightLimitG() / 1000.0;
+    double sideKg = 0.0;
+    for (LoadState state : situation.judgedStates()) {
+      if (state.kind() == LoadKind.MOVING) {
+        double difference = SideLoads.of(situation.loading(), state).differenceKg();
+        sideKg = Math.max(sideKg, Math.abs(difference) - limitKg);
+      }
+    }
+    return Handling.MOVE * moves
+        + Handling.SPREAD * spread
+        + Handling.SIDE_KG * (long) Math.floor(sideKg + 1.0e-9)
+        + Handling.HEIGHT_MM * (massG == 0L ? 0L : heightHalfGMm / (2L * massG));
   }
 
   private static long conflicts(Situation situation) {

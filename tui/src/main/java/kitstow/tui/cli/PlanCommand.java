@@ -110,7 +110,7 @@ public final class PlanCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     Searching.Found found = Searching.of(planner, search.request(asked), err, interruption);
     CheckReport report = found.report();
-    print(report, found.tookSeconds());
+    print(found);
     if (outFile != null) {
       String plan = PlanWriter.write(report.situation().loading().plan());
       Optional<String> fault = OutFile.write(outFile, plan);
@@ -122,7 +122,8 @@ public final class PlanCommand implements Callable<Integer> {
     return report.broken() ? ExitCode.BROKEN : ExitCode.OK;
   }
 
-  private void print(CheckReport report, double tookSeconds) {
+  private void print(Searching.Found found) {
+    CheckReport report = found.report();
     PrintWriter out = spec.commandLine().getOut();
     OptionalLong seed = report.situation().loading().plan().origin().seed();
     Searched searched =
@@ -130,8 +131,8 @@ public final class PlanCommand implements Callable<Integer> {
             seed.orElse(0L),
             search.stepsLimit(),
             search.secondsLimit(),
-            OptionalLong.empty(),
-            OptionalDouble.of(tookSeconds),
+            found.scoreCalculations(),
+            OptionalDouble.of(found.tookSeconds()),
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report));
     if (json) {

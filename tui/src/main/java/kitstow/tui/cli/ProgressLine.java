@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.OptionalLong;
 import kitstow.planner.solver.PlanSearch;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,7 @@ final class ProgressLine implements PlanSearch.Progress {
   private final long startNanos = System.nanoTime();
   private long lastNanos = startNanos - LEAST_NANOS;
   private int width;
+  private long scoreCalculations;
   private PlanSearch.@Nullable Best best;
 
   ProgressLine(PrintWriter err, boolean shown) {
@@ -45,6 +47,7 @@ final class ProgressLine implements PlanSearch.Progress {
 
   @Override
   public synchronized void better(PlanSearch.Best found) {
+    scoreCalculations = Math.max(scoreCalculations, found.scoreCalculations());
     if (best == null
         || found.unitsHome() < best.unitsHome()
         || (found.unitsHome() == best.unitsHome() && found.momentNm() < best.momentNm())) {
@@ -71,6 +74,11 @@ final class ProgressLine implements PlanSearch.Progress {
             time,
             best.momentNm(),
             best.unitsHome());
+  }
+
+  /** Plans scored, as told at the end of the search. */
+  synchronized OptionalLong scoreCalculations() {
+    return scoreCalculations == 0L ? OptionalLong.empty() : OptionalLong.of(scoreCalculations);
   }
 
   /** Seconds since the search began. */

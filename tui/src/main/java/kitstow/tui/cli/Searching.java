@@ -1,6 +1,7 @@
 package kitstow.tui.cli;
 
 import java.io.PrintWriter;
+import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.solver.PlanSearch;
@@ -18,8 +19,9 @@ final class Searching {
    *
    * @param report judged plan
    * @param tookSeconds time by the clock
+   * @param scoreCalculations plans scored, where the planner tells
    */
-  record Found(CheckReport report, double tookSeconds) {}
+  record Found(CheckReport report, double tookSeconds, OptionalLong scoreCalculations) {}
 
   private Searching() {}
 
@@ -35,7 +37,7 @@ final class Searching {
                 progress.tick();
                 return interruption.asked();
               });
-      return new Found(report, progress.seconds());
+      return new Found(report, progress.seconds(), progress.scoreCalculations());
     } finally {
       progress.end();
     }
