@@ -10,7 +10,6 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.packing.Wanted;
 import kitstow.planner.statics.Lever;
 import kitstow.planner.trip.Timeline;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The states of a trip as arrays: what the fixed bodies put on every limit in every state, and what
@@ -18,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * what else is aboard, and where, does not matter to it.
  */
 final class TripTable {
+  private static final long[] NOT_VARYING = {};
+
   private final List<LoadState> states = new ArrayList<>();
   private final int wheelbaseMm;
   private final int lines;
@@ -28,7 +29,7 @@ final class TripTable {
   private final long[] fixedSide;
   private final int trackSumMm;
   private final long[] nominalG;
-  private final long @Nullable [][] varyingG;
+  private final long[][] varyingG;
 
   TripTable(Loading loading, LimitShape shape, List<Wanted> units) {
     this.wheelbaseMm = loading.scenario().ute().wheelbaseMm();
@@ -63,9 +64,8 @@ final class TripTable {
     this.varyingG = new long[units.size()][];
     for (int unit = 0; unit < varyingG.length; unit++) {
       String key = units.get(unit).key();
-      if (loading.placed().containsKey(key)) {
-        varyingG[unit] = masses(loading.indexOf(key));
-      }
+      varyingG[unit] =
+          loading.placed().containsKey(key) ? masses(loading.indexOf(key)) : NOT_VARYING;
     }
   }
 
@@ -159,13 +159,13 @@ final class TripTable {
 
   /** Whether the mass of a unit changes along this trip. */
   boolean varies(int unit) {
-    return varyingG[unit] != null;
+    return varyingG[unit].length > 0;
   }
 
   /** Mass of a unit in a state, grams. */
   long massG(int unit, int state) {
     long[] own = varyingG[unit];
-    return own == null ? nominalG[unit] : own[state];
+    return own.length == 0 ? nominalG[unit] : own[state];
   }
 
   boolean moving(int state) {
