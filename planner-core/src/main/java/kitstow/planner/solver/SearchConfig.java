@@ -22,42 +22,37 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /** How OptaPlanner is set up: in code, since its XML cannot be read on Android. */
 final class SearchConfig {
-  private static final int RESTARTS = 12;
-  private static final int LATE_ACCEPTANCE = 300;
   private static final double RUIN_WEIGHT = 6.0;
   private static final double BAY_WEIGHT = 0.5;
 
   private SearchConfig() {}
 
-  /**
-   * A search.
-   *
-   * @param steps steps of its local search, or 0 for no limit
-   */
-  static SolverConfig of(Scenario scenario, long seed, long steps) {
+  /** One round of a search. */
+  static SolverConfig of(Scenario scenario, Round round) {
     CustomPhaseConfig restarts = new CustomPhaseConfig();
-    restarts.setCustomPhaseCommandList(List.of(new Restarts(seed, RESTARTS)));
-    TerminationConfig termination = new TerminationConfig();
-    if (steps > 0L) {
-      termination.setStepCountLimit((int) Math.min(Integer.MAX_VALUE, steps));
-    }
+    restarts.setCustomPhaseCommandList(List.of(new Restarts(round.seed(), round.restarts())));
+    TerminationConfig termination =
+        new TerminationConfig()
+            .withStepCountLimit((int) Math.min(Integer.MAX_VALUE, round.steps()))
+            .withUnimprovedStepCountLimit((int) Math.min(Integer.MAX_VALUE, round.unimproved()));
     LocalSearchPhaseConfig search =
         new LocalSearchPhaseConfig()
             .withMoveSelectorConfig(moves(scenario))
             .withAcceptorConfig(
-                new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
+                new LocalSearchAcceptorConfig().withLateAcceptanceSize(round.lateness()))
             .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
             .withTerminationConfig(termination);
-    return new SolverConfig()
-        .withSolutionClass(PlanningLoad.class)
-        .withEntityClasses(PlanningItem.class, PlanningModule.class)
-        .withDomainAccessType(DomainAccessType.REFLECTION)
-        .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
-        .withRandomSeed(seed)
-        .withScoreDirectorFactory(
-            new ScoreDirectorFactoryConfig()
-                .withIncrementalScoreCalculatorClass(PackingScore.class))
-        .withPhases(restarts, search);
+    SolverConfig config =
+        new SolverConfig()
+            .withSolutionClass(PlanningLoad.class)
+            .withEntityClasses(PlanningItem.class, PlanningModule.class)
+            .withDomainAccessType(DomainAccessType.REFLECTION)
+            .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
+            .withRandomSeed(round.seed())
+            .withScoreDirectorFactory(
+                new ScoreDirectorFactoryConfig()
+                    .withIncrementalScoreCalculatorClass(PackingScore.class));
+    return round.restarts() > 0 ? config.withPhases(restarts, search) : config.withPhases(search);
   }
 
   /** The raw type is in OptaPlanner's own signature of a union of moves. */

@@ -1,19 +1,24 @@
 package kitstow.planner.solver;
 
+import java.util.Random;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.optaplanner.core.api.solver.Solver;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.impl.localsearch.scope.LocalSearchStepScope;
+import org.optaplanner.core.impl.phase.event.PhaseLifecycleListenerAdapter;
+import org.optaplanner.core.impl.phase.scope.AbstractStepScope;
 import org.optaplanner.core.impl.solver.DefaultSolver;
 
-/** One search with one seed, to be run in a thread of its own. */
+/** One search with one seed, round after round, to be run in a thread of its own. */
 final class SeedSearch implements Callable<PlanningLoad> {
   private final PlanSearch.Request request;
   private final long seed;
   private final PlanSearch.Progress progress;
   private volatile boolean stopped;
-  private volatile @Nullable Solver<PlanningLoad> solver;
+  private volatile @Nullable DefaultSolver<PlanningLoad> solver;
   private volatile long scoreCalculations;
+  private @Nullable BendableLongScore bestScore;
 
   SeedSearch(PlanSearch.Request request, long seed, PlanSearch.Progress progress) {
     this.request = request;
@@ -24,36 +29,63 @@ final class SeedSearch implements Callable<PlanningLoad> {
   @Override
   public PlanningLoad call() {
     PackingProblem problem = new PackingProblem(request.scenario());
-    PlanningLoad start = PlanSearch.construct(problem, request.start().orElse(null));
-    progress.better(PlanningMapper.toBest(start, seed, request.steps(), 1L));
-    Solver<PlanningLoad> built =
-        SolverFactory.<PlanningLoad>create(
-                SearchConfig.of(request.scenario(), seed, request.steps()))
-            .buildSolver();
+    PlanningLoad best = PlanSearch.construct(problem, request.start().orElse(null));
+    progress.better(PlanningMapper.toBest(best, seed, request.steps(), 1L));
+    Budget budget = new Budget(seed, request.steps(), request.seconds());
+    Random random = new Random(seed);
+    long taken;
+    do {
+      Round round = budget.next();
+      PlanningLoad start = budget.rounds() <= 2 ? best : Shake.of(best, random);
+      StepCount counted = new StepCount();
+      PlanningLoad found = run(start, round, counted);
+      taken = counted.steps;
+      budget.spend(taken);
+      BendableLongScore score = found.score();
+      BendableLongScore bar = best.score();
+      if (score != null && (bar == null || score.compareTo(bar) > 0)) {
+        best = found;
+      }
+    } while (taken > 0L && !stopped && !budget.spent());
+    return best;
+  }
+
+  private PlanningLoad run(PlanningLoad start, Round round, StepCount counted) {
+    DefaultSolver<PlanningLoad> built =
+        (DefaultSolver<PlanningLoad>)
+            SolverFactory.<PlanningLoad>create(SearchConfig.of(request.scenario(), round))
+                .buildSolver();
+    long before = scoreCalculations;
+    built.addPhaseLifecycleListener(counted);
     built.addEventListener(
-        event ->
-            progress.better(
-                PlanningMapper.toBest(
-                    event.getNewBestSolution(), seed, request.steps(), calculationsOf(built))));
+        event -> tell(event.getNewBestSolution(), before + calculationsOf(built)));
     solver = built;
     if (stopped) {
-      built.terminateEarly();
+      return start;
     }
     PlanningLoad found = built.solve(start);
-    scoreCalculations = calculationsOf(built);
+    scoreCalculations = before + calculationsOf(built);
     return found;
   }
 
-  private static long calculationsOf(Solver<PlanningLoad> of) {
-    return of instanceof DefaultSolver<PlanningLoad> known
-        ? known.getSolverScope().getScoreCalculationCount()
-        : 0L;
+  /** Tells of a plan if it is better than all before it in this search. */
+  private void tell(PlanningLoad found, long calculations) {
+    BendableLongScore score = found.score();
+    BendableLongScore bar = bestScore;
+    if (score != null && (bar == null || score.compareTo(bar) > 0)) {
+      bestScore = score;
+      progress.better(PlanningMapper.toBest(found, seed, request.steps(), calculations));
+    }
   }
 
-  /** Ends the search with what it has, in whatever phase it is. */
+  private static long calculationsOf(DefaultSolver<PlanningLoad> of) {
+    return of.getSolverScope().getScoreCalculationCount();
+  }
+
+  /** Ends the search with what it has, in whatever round it is. */
   void stop() {
     stopped = true;
-    Solver<PlanningLoad> now = solver;
+    DefaultSolver<PlanningLoad> now = solver;
     if (now != null) {
       now.terminateEarly();
     }
@@ -62,5 +94,17 @@ final class SeedSearch implements Callable<PlanningLoad> {
   /** Plans scored, once the search has ended. */
   long scoreCalculations() {
     return scoreCalculations;
+  }
+
+  /** Counts the steps of local search. */
+  private static final class StepCount extends PhaseLifecycleListenerAdapter<PlanningLoad> {
+    private long steps;
+
+    @Override
+    public void stepEnded(AbstractStepScope<PlanningLoad> stepScope) {
+      if (stepScope instanceof LocalSearchStepScope) {
+        steps++;
+      }
+    }
   }
 }

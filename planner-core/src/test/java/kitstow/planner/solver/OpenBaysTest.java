@@ -46,7 +46,7 @@ class OpenBaysTest {
   @Test
   void choosingBaysKeepsTheScoreInFullAssert() {
     PackingProblem problem = new PackingProblem(scenario());
-    SolverConfig config = SearchConfig.of(scenario(), 5L, 60L);
+    SolverConfig config = SearchConfig.of(scenario(), new Round(5L, 2, 60, 60L, 60L));
     config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
     config
         .getScoreDirectorFactoryConfig()

@@ -46,7 +46,7 @@ class PlanSearchTest {
   void incrementalScoreEqualsThePlainScoreInFullAssert(long seed) {
     Scenario scenario = SoundPlans.scenario(seed);
     PackingProblem problem = new PackingProblem(scenario);
-    SolverConfig config = SearchConfig.of(scenario, seed, 60L);
+    SolverConfig config = SearchConfig.of(scenario, new Round(seed, 2, 60, 60L, 60L));
     config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
     config
         .getScoreDirectorFactoryConfig()

@@ -1,0 +1,73 @@
+package kitstow.planner.solver;
+
+/**
+ * What a search may spend, and how it spends it: a quick round to have something good at once, a
+ * slow one that settles as the budget ends, and more such rounds from shaken plans while any is
+ * left. Counted in steps where steps are given, so that the clock does not matter; else in time.
+ */
+final class Budget {
+  private static final int RESTARTS = 12;
+  private static final int QUICK = 60;
+  private static final int SLOWEST = 6_000;
+
+  /** Share of the steps that are left by which a slow round looks back. */
+  private static final double LATENESS_SHARE = 0.02;
+
+  /** Rounds without an end in sight settle as if this much time were left. */
+  private static final double LONGEST_SECONDS = 60.0;
+
+  private final long steps;
+  private final long startNanos = System.nanoTime();
+  private final double seconds;
+  private final long seed;
+  private long stepsTaken;
+  private int rounds;
+
+  /**
+   * A budget.
+   *
+   * @param steps steps in all, or 0 for no limit
+   * @param seconds time in all; matters only without a limit in steps
+   */
+  Budget(long seed, long steps, double seconds) {
+    this.seed = seed;
+    this.steps = steps > 0L ? steps : Long.MAX_VALUE;
+    this.seconds = seconds;
+  }
+
+  /** The next round. */
+  Round next() {
+    long left = steps - stepsTaken;
+    int number = rounds++;
+    if (number == 0) {
+      return new Round(seed, RESTARTS, QUICK, left, 10L * QUICK);
+    }
+    double share = number == 1 ? LATENESS_SHARE : LATENESS_SHARE / 2.0;
+    int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, share * expectedSteps()));
+    return new Round(seed + 7919L * number, 0, lateness, left, 8L * lateness + 10L * QUICK);
+  }
+
+  /** Number of rounds so far. */
+  int rounds() {
+    return rounds;
+  }
+
+  /** Counts the steps of a round. */
+  void spend(long taken) {
+    stepsTaken += taken;
+  }
+
+  /** Whether no step is left; time is watched from outside. */
+  boolean spent() {
+    return stepsTaken >= steps;
+  }
+
+  private double expectedSteps() {
+    if (steps != Long.MAX_VALUE) {
+      return steps - stepsTaken;
+    }
+    double elapsed = (System.nanoTime() - startNanos) / 1.0e9;
+    double left = Math.max(0.0, Math.min(LONGEST_SECONDS, seconds - elapsed));
+    return stepsTaken / Math.max(elapsed, 1.0e-3) * left;
+  }
+}

@@ -1,0 +1,13 @@
+package kitstow.planner.solver;
+
+/**
+ * One stretch of local search.
+ *
+ * @param seed random seed
+ * @param restarts packings from nothing that are tried before it
+ * @param lateness steps back to the plan that a new one is compared with: the more, the slower it
+ *     settles and the better
+ * @param steps steps it may take
+ * @param unimproved steps without a better plan after which it ends
+ */
+record Round(long seed, int restarts, int lateness, long steps, long unimproved) {}
