@@ -119,7 +119,7 @@ class ThpackBench {
               .bearsG(Masses.kg(10))
               .turns(turns[0], turns)
               .quantity(kind.count())
-              .value((int) (kind.sizeCm().volumeMm3())));
+              .value((int) kind.sizeCm().volumeMm3()));
     }
     return rig.scenario();
   }
