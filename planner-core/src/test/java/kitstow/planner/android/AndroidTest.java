@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The library as a phone gets it plans the shipped scenario as the desktop does. What the whole
- * check does beyond this is in {@code AndroidWholeTest}.
+ * check does beyond this is in {@link AndroidWholeTest}.
  */
 class AndroidTest {
   private static final long SEED = 1;
@@ -21,37 +20,13 @@ class AndroidTest {
 
   @TempDir static Path temporary;
 
-  private static Phone phone;
-  private static List<Path> jars;
-  private static Path desugared;
-
-  @BeforeAll
-  static void desugar() {
-    phone = Phone.atMinimum(temporary);
-    jars = new ArrayList<>(Phone.dependencies());
-    jars.add(ClassFiles.pack(Path.of("target", "classes"), temporary.resolve("planner.jar")));
-    desugared = temporary.resolve("desugared.jar");
-    List<Path> program = new ArrayList<>(jars);
-    program.add(SourceCode.compiledTest(OneSolve.class));
-    Complaints complaints = Desugared.toClassFiles(program, phone.stubs(), desugared);
-    assertThat(complaints.missing()).isEmpty();
-    assertThat(complaints.others()).isEmpty();
-  }
-
   @Test
   void theSamePlanComesFromAPhonesByteCode() {
     String scenario = Texts.scenario("remote-fortnight");
 
     Phone.Run run =
-        phone.call(
-            List.of(desugared),
-            jars,
-            OneSolve.class.getName(),
-            "plan",
-            Texts.catalogue(),
-            scenario,
-            SEED,
-            STEPS);
+        PhoneLibrary.call(
+            List.of(), OneSolve.class.getName(), "plan", Texts.catalogue(), scenario, SEED, STEPS);
 
     assertThat(run.faults()).isEmpty();
     assertThat(run.loaded()).hasSizeGreaterThan(500);
@@ -117,12 +92,12 @@ class AndroidTest {
   }
 
   private static Phone.Run run(Path... planted) {
-    List<Path> app = new ArrayList<>(List.of(desugared));
+    List<Path> besides = new ArrayList<>();
     for (Path jar : planted) {
       Path phoneJar = jar.resolveSibling("phone-" + jar.getFileName());
-      Desugared.toClassFiles(List.of(jar), phone.stubs(), phoneJar);
-      app.add(phoneJar);
+      Desugared.toClassFiles(List.of(jar), PhoneLibrary.PHONE.stubs(), phoneJar);
+      besides.add(phoneJar);
     }
-    return phone.call(app, jars, "kitstow.planner.Planted", "text");
+    return PhoneLibrary.call(besides, "kitstow.planner.Planted", "text");
   }
 }

@@ -5,10 +5,14 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -65,6 +69,35 @@ final class ClassFiles {
       return jar;
     } catch (IOException e) {
       throw new AssertionError("cannot pack " + folder, e);
+    }
+  }
+
+  /**
+   * Copies what is wanted of some jars into one; of two entries of a name the first stays, as where
+   * apps are packed.
+   *
+   * @param wanted asked with the name of each entry
+   */
+  static Path merge(List<Path> jars, Predicate<String> wanted, Path jar) {
+    Set<String> written = new HashSet<>();
+    try (OutputStream out = Files.newOutputStream(jar);
+        ZipOutputStream merged = new ZipOutputStream(out)) {
+      for (Path each : jars) {
+        try (ZipFile zip = new ZipFile(each.toFile())) {
+          for (ZipEntry entry : Collections.list(zip.entries())) {
+            if (!entry.isDirectory()
+                && wanted.test(entry.getName())
+                && written.add(entry.getName())) {
+              merged.putNextEntry(new ZipEntry(entry.getName()));
+              zip.getInputStream(entry).transferTo(merged);
+              merged.closeEntry();
+            }
+          }
+        }
+      }
+      return jar;
+    } catch (IOException e) {
+      throw new AssertionError("cannot merge " + jars, e);
     }
   }
 }

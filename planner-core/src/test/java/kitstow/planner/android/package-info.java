@@ -5,7 +5,7 @@
  * kitstow.planner.android.Desugared} turns byte code into what a phone gets, {@link
  * kitstow.planner.android.PhoneLoader} runs it where all else of the desktop's platform is refused,
  * {@link kitstow.planner.android.Linker} looks up what the loaded classes refer to. Nothing here
- * runs on a phone. Start with {@code AndroidTest}.
+ * runs on a phone. Start with {@link kitstow.planner.android.AndroidTest}.
  */
 @NullMarked
 package kitstow.planner.android;
