@@ -1,8 +1,10 @@
 package kitstow.planner.packing;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
@@ -65,6 +67,18 @@ public final class Decoder {
   /** Whether a unit can stand in an empty space at all, in any pose. */
   public boolean mayHold(Wanted wanted, int site) {
     return admittedPoses(wanted, site) != 0L;
+  }
+
+  /** The poses in which a unit can stand in an empty space, by their index. */
+  public List<Integer> posesIn(Wanted wanted, int site) {
+    List<Integer> poses = new ArrayList<>();
+    long admits = admittedPoses(wanted, site);
+    for (int pose = 0; pose < wanted.poses().size(); pose++) {
+      if ((admits >> pose & 1L) != 0L) {
+        poses.add(pose);
+      }
+    }
+    return poses;
   }
 
   /** A place in a space that holds nothing else. */

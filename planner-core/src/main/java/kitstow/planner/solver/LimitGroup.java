@@ -14,6 +14,7 @@ final class LimitGroup {
   private final long[] denominator;
   private final int[] rear;
   private final int[] front;
+  private final int[] inSpaces;
   private final int[][] bySite;
   private final long[][] numerators;
 
@@ -31,6 +32,7 @@ final class LimitGroup {
     this.denominator = lines.stream().mapToLong(LimitShape.Line::denominator).toArray();
     this.rear = positionsOf(LimitShape.Lever.REAR);
     this.front = positionsOf(LimitShape.Lever.FRONT);
+    this.inSpaces = positionsOf(LimitShape.Lever.SPACE);
     this.bySite = new int[sites][];
     this.numerators = new long[sites][];
     for (int site = 0; site < sites; site++) {
@@ -101,8 +103,9 @@ final class LimitGroup {
     for (int position : front) {
       raise(position, fixed[offset + position] + axles.frontHalfGMm(), over);
     }
-    for (int i = 0; i < lineIndex.length; i++) {
-      raise(i, fixed[offset + i] + varying[offset + i] + constant[i], over);
+    for (int position : inSpaces) {
+      long load = fixed[offset + position] + varying[offset + position] + constant[position];
+      raise(position, load, over);
     }
   }
 

@@ -81,4 +81,8 @@ class PlanningLoad {
   @Nullable BendableLongScore score() {
     return score;
   }
+
+  void setScore(BendableLongScore value) {
+    score = value;
+  }
 }

@@ -1,0 +1,195 @@
+package kitstow.planner.solver;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import kitstow.planner.model.LoadKind;
+import kitstow.planner.model.LoadState;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Settings;
+import kitstow.planner.model.Space;
+import kitstow.planner.packing.Decoder;
+import kitstow.planner.packing.Pose;
+import kitstow.planner.packing.Room;
+import kitstow.planner.packing.SiteMap;
+import kitstow.planner.packing.Wanted;
+import kitstow.planner.report.Bound;
+import kitstow.planner.statics.Lever;
+import kitstow.planner.statics.OverhangMoment;
+import kitstow.planner.trip.Timeline;
+
+/**
+ * A floor under the worst moving rear overhang moment of every plan that places the same items with
+ * the modules in the same bays: a priced relaxation (weak Lagrangean duality; A. M. Geoffrion,
+ * Lagrangean relaxation for integer programming, 1974; from memory, proved in the worked examples).
+ * Sections and ratings get prices; each item then takes its cheapest place on its own. Any prices
+ * give a true floor; good ones are sought by the volume algorithm (F. Barahona, R. Anbil, 2000;
+ * from memory).
+ */
+public final class Floor {
+  /** Iterations by default: about a second for 80 items in 25 spaces. */
+  public static final int USUAL_ITERATIONS = 400;
+
+  /** Taken off the floor for the rounding of its own sums, as a share of the moment. */
+  private static final double ROUNDING = 1.0e-9;
+
+  private static final double G_PER_KG = 1000.0;
+
+  private final List<FloorSpace> spaces = new ArrayList<>();
+  private final List<Crowd> crowds = new ArrayList<>();
+
+  /** Items that are alike: same ways to stand, same mass. */
+  private record Crowd(int count, double massKg, List<FloorColumn> columns) {}
+
+  private Floor(Loading loading, LoadState state) {
+    SiteMap sites = SiteMap.of(loading.rig());
+    Decoder decoder = new Decoder(loading.rig(), sites);
+    boolean keep = loading.scenario().settings().massLimits() == Settings.MassLimits.KEEP;
+    for (int i = 0; i < sites.size(); i++) {
+      Space space = sites.space(i);
+      double ratingKg =
+          keep && space.ratings().isPresent()
+              ? space.ratings().get().inG(state.kind(), state.surface()) / G_PER_KG
+              : Double.POSITIVE_INFINITY;
+      spaces.add(new FloorSpace(Room.of(space), loading.scenario().ute().wheelbaseMm(), ratingKg));
+    }
+    Map<String, List<PlacedItem>> alike = new LinkedHashMap<>();
+    for (PlacedItem item : loading.placed().values()) {
+      long massG = state.massG(loading.indexOf(item.key()));
+      alike.computeIfAbsent(item.item().id() + " " + massG, k -> new ArrayList<>()).add(item);
+    }
+    for (List<PlacedItem> group : alike.values()) {
+      PlacedItem one = group.get(0);
+      double massKg = state.massG(loading.indexOf(one.key())) / G_PER_KG;
+      if (massKg > 0.0) {
+        crowds.add(
+            new Crowd(group.size(), massKg, columns(decoder, Wanted.of(one.item(), one.unit()))));
+      }
+    }
+  }
+
+  private List<FloorColumn> columns(Decoder decoder, Wanted wanted) {
+    List<FloorColumn> columns = new ArrayList<>();
+    for (int site = 0; site < spaces.size(); site++) {
+      for (int pose : decoder.posesIn(wanted, site)) {
+        Pose stands = wanted.poses().get(pose);
+        FloorColumn column =
+            new FloorColumn(
+                spaces.get(site),
+                stands.size().lengthMm(),
+                stands.size().widthMm(),
+                stands.size().heightMm());
+        if (columns.stream().noneMatch(column::dominatedBy)) {
+          columns.removeIf(old -> old.dominatedBy(column));
+          columns.add(column);
+        }
+      }
+    }
+    return columns;
+  }
+
+  /**
+   * A floor under the moment of all plans that place what a plan places.
+   *
+   * @param loading the plan; it must keep the rules of place, and unless they are only reported the
+   *     ratings of spaces, for the floor to say anything about it
+   * @param iterations rounds in which prices are sought; more give a floor that is as high or
+   *     higher
+   */
+  public static Bound of(Loading loading, int iterations) {
+    LoadState worst = null;
+    long worstHalfGMm = -1L;
+    for (LoadState state : Timeline.of(loading).states()) {
+      if (state.kind() == LoadKind.MOVING && !state.noteOnly()) {
+        long moment = OverhangMoment.of(loading, state).halfGMm();
+        if (moment > worstHalfGMm) {
+          worst = state;
+          worstHalfGMm = moment;
+        }
+      }
+    }
+    if (worst == null) {
+      return new Bound(0.0, 0.0, 0.0, 0.0);
+    }
+    long gearHalfGMm = 0L;
+    double gearKg = 0.0;
+    for (PlacedItem item : loading.placed().values()) {
+      long massG = worst.massG(loading.indexOf(item.key()));
+      gearKg += massG / G_PER_KG;
+      gearHalfGMm +=
+          Lever.overhangHalfGMm(
+              massG,
+              item.box().minXMm(),
+              item.box().maxXMm(),
+              loading.scenario().ute().wheelbaseMm());
+    }
+    double gravity = Lever.STANDARD_GRAVITY_M_S2;
+    double momentNm = Lever.newtonMetres(worstHalfGMm, gravity);
+    double fixedNm = Lever.newtonMetres(worstHalfGMm - gearHalfGMm, gravity);
+    double gearKgMm = new Floor(loading, worst).climb(iterations, gearHalfGMm / 2.0 / G_PER_KG);
+    double floorNm = fixedNm + gearKgMm / 1000.0 * gravity - ROUNDING * momentNm;
+    return new Bound(Math.max(0.0, floorNm), momentNm, fixedNm, gearKg);
+  }
+
+  /**
+   * The best floor found, kilogram millimetres of gear.
+   *
+   * @param planKgMm what the gear has in the plan; sets the length of the first steps
+   */
+  private double climb(int iterations, double planKgMm) {
+    FloorPrices best = new FloorPrices(spaces);
+    FloorUse mean = new FloorUse(spaces);
+    double bestValue = value(mean);
+    double factor = 0.5;
+    double least = 0.1 * planKgMm;
+    double target = Math.max(1.05 * bestValue, bestValue + least);
+    int poor = 0;
+    for (int i = 1; i <= iterations; i++) {
+      if (bestValue > 0.98 * target) {
+        target = Math.max(1.05 * bestValue, bestValue + 0.1 * least);
+      }
+      best.step(mean, factor * (target - bestValue));
+      FloorUse now = new FloorUse(spaces);
+      double value = value(now);
+      mean.mix(now, Math.max(0.005, 0.1 * (1.0 - (double) i / iterations)));
+      if (value > bestValue) {
+        bestValue = value;
+        best = new FloorPrices(spaces);
+        factor = Math.min(2.0, factor * 1.1);
+        poor = 0;
+      } else if (++poor >= 15) {
+        factor *= 0.7;
+        poor = 0;
+      }
+    }
+    return bestValue;
+  }
+
+  /** The floor at the prices of the spaces; fills in what the cheapest places use. */
+  private double value(FloorUse use) {
+    double sum = 0.0;
+    for (FloorSpace space : spaces) {
+      sum -= space.capacityCost();
+    }
+    double[] density = new double[FloorUse.mostSlices(spaces)];
+    double[] sums = new double[density.length + 1];
+    for (Crowd crowd : crowds) {
+      FloorColumn cheapest = null;
+      FloorColumn.Least least = new FloorColumn.Least(Double.POSITIVE_INFINITY, 0.0);
+      for (FloorColumn column : crowd.columns()) {
+        FloorColumn.Least one = column.least(crowd.massKg(), density, sums);
+        if (one.cost() < least.cost()) {
+          least = one;
+          cheapest = column;
+        }
+      }
+      if (cheapest != null) {
+        sum += crowd.count() * least.cost();
+        use.add(cheapest, least.atMm(), crowd.count(), crowd.massKg());
+      }
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,167 @@
+package kitstow.planner.solver;
+
+import java.util.Arrays;
+
+/**
+ * One way in which an item can stand in one space: how long it is and what share of the section it
+ * takes, with every place along the space at which its priced cost can be least. Between two such
+ * places the cost is linear, or a parabola where the item straddles the rear axle line.
+ */
+final class FloorColumn {
+  private final FloorSpace space;
+  private final int lengthMm;
+  private final double[] share;
+  private final double[] at;
+
+  FloorColumn(FloorSpace space, int lengthMm, int widthMm, int heightMm) {
+    this.space = space;
+    this.lengthMm = lengthMm;
+    this.share = new double[FloorFamily.COUNT];
+    for (int k = 0; k < share.length; k++) {
+      share[k] = FloorFamily.share(k, widthMm, space.widthMm(), heightMm, space.heightMm());
+    }
+    this.at = places();
+  }
+
+  private double[] places() {
+    double first = space.fromMm();
+    double last = space.toMm() - lengthMm;
+    double[] found = new double[2 * space.slices() + 6];
+    int count = 0;
+    found[count++] = first;
+    found[count++] = Math.max(first, last);
+    for (int slice = 0; slice <= space.slices(); slice++) {
+      double edge = space.fromMm() + slice * space.sliceMm();
+      count = addIf(found, count, edge, first, last);
+      count = addIf(found, count, edge - lengthMm, first, last);
+    }
+    count = addIf(found, count, 0.0, first, last);
+    count = addIf(found, count, -lengthMm, first, last);
+    double[] sorted = Arrays.copyOf(found, count);
+    Arrays.sort(sorted);
+    return sorted;
+  }
+
+  private static int addIf(double[] found, int count, double x, double first, double last) {
+    if (x > first && x < last) {
+      found[count] = x;
+      return count + 1;
+    }
+    return count;
+  }
+
+  /** Whether another way takes no more of anything, in the same space and length. */
+  boolean dominatedBy(FloorColumn other) {
+    if (other.space != space || other.lengthMm != lengthMm) {
+      return false;
+    }
+    for (int k = 0; k < share.length; k++) {
+      if (other.share[k] > share[k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  FloorSpace space() {
+    return space;
+  }
+
+  int lengthMm() {
+    return lengthMm;
+  }
+
+  double share(int family) {
+    return share[family];
+  }
+
+  /** Least cost and where it is. */
+  record Least(double cost, double atMm) {}
+
+  /**
+   * The place of least priced cost.
+   *
+   * @param massKg mass of the item
+   * @param density scratch of at least as many slices as the space has
+   */
+  Least least(double massKg, double[] density, double[] sums) {
+    int slices = space.slices();
+    sums[0] = 0.0;
+    for (int t = 0; t < slices; t++) {
+      double mixed = 0.0;
+      for (int k = 0; k < share.length; k++) {
+        mixed += share[k] * space.price(k, t);
+      }
+      density[t] = mixed;
+      sums[t + 1] = sums[t] + mixed * space.sliceMm();
+    }
+    double rating = space.rated() ? space.ratingPrice() * massKg : 0.0;
+    double best = Double.POSITIVE_INFINITY;
+    double bestAt = at[0];
+    double before = at[0];
+    for (int i = 0; i < at.length; i++) {
+      double a = at[i];
+      double cost = cost(a, massKg, density, sums);
+      if (cost < best) {
+        best = cost;
+        bestAt = a;
+      }
+      if (i > 0 && a > before && a > -lengthMm && before < 0.0) {
+        // d/da of m (a + l)^2 / (2 l) plus prices is zero at a = -l - slope l / m.
+        double slope =
+            densityAt((before + a) / 2.0 + lengthMm, density)
+                - densityAt((before + a) / 2.0, density);
+        double flat = -lengthMm - slope * lengthMm / massKg;
+        if (flat > before && flat < a) {
+          double there = cost(flat, massKg, density, sums);
+          if (there < best) {
+            best = there;
+            bestAt = flat;
+          }
+        }
+      }
+      before = a;
+    }
+    return new Least(best + rating, bestAt);
+  }
+
+  private double cost(double a, double massKg, double[] density, double[] sums) {
+    return massKg * meanReachMm(a, lengthMm)
+        + paid(a + lengthMm, density, sums)
+        - paid(a, density, sums);
+  }
+
+  /** Mean of max(0, x) from a to a + l. */
+  static double meanReachMm(double a, double lengthMm) {
+    double end = a + lengthMm;
+    return a >= 0.0 ? a + lengthMm / 2.0 : end <= 0.0 ? 0.0 : end * end / (2.0 * lengthMm);
+  }
+
+  private int sliceOf(double x) {
+    int slice = (int) ((x - space.fromMm()) / space.sliceMm());
+    return Math.max(0, Math.min(space.slices() - 1, slice));
+  }
+
+  private double densityAt(double x, double[] density) {
+    return density[sliceOf(x)];
+  }
+
+  private double paid(double x, double[] density, double[] sums) {
+    int slice = sliceOf(x);
+    return sums[slice] + density[slice] * (x - space.fromMm() - slice * space.sliceMm());
+  }
+
+  /** Adds what an item takes of every slice from a place on. */
+  void use(double a, double weight, double[][] used) {
+    double end = a + lengthMm;
+    for (int t = sliceOf(a); t <= sliceOf(end); t++) {
+      double from = space.fromMm() + t * space.sliceMm();
+      double cut = Math.min(end, from + space.sliceMm()) - Math.max(a, from);
+      if (cut > 0.0) {
+        for (int k = 0; k < share.length; k++) {
+          used[k][t] += weight * share[k] * cut;
+        }
+      }
+    }
+  }
+}
