@@ -53,6 +53,12 @@ public final class LoadPlanner {
     for (Finding finding : report.brokenFindings()) {
       byRules.add(finding.key());
     }
+    // The audit knows no reasons: what is overridden is broken all the same.
+    for (Finding finding : report.overriddenFindings()) {
+      if (finding.rule().binding()) {
+        byRules.add(finding.key());
+      }
+    }
     Set<String> byAudit = new TreeSet<>();
     for (AuditFinding finding : Audit.of(loading, judged)) {
       byAudit.add(finding.rule() + " " + String.join(" ", finding.subjectIds()));

@@ -206,6 +206,9 @@ public final class ReportWriter {
     out.text("source", finding.source());
     out.text("message", finding.message());
     out.text("mend", finding.mend());
+    out.textOrNull(
+        "override",
+        finding.override().isEmpty() ? Optional.empty() : Optional.of(finding.override()));
     Optional<Mend> mend =
         finding.severity() == Finding.Severity.BROKEN
             ? Optional.ofNullable(mends.get(finding.key()))

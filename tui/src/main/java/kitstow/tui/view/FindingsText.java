@@ -78,6 +78,10 @@ final class FindingsText {
                 + (toldInWords(finding) ? "" : figures(finding))
                 + when
                 + "."));
+    if (finding.severity() == Finding.Severity.OVERRIDDEN) {
+      lines.addAll(page.paragraph(indent, "Not kept because: " + finding.override()));
+      return lines;
+    }
     Mend mend = mends.get(finding.key());
     if (mend != null && finding.severity() == Finding.Severity.BROKEN) {
       lines.addAll(page.paragraph(indent, MendText.of(mend, finding, subjects)));
@@ -155,6 +159,7 @@ final class FindingsText {
     return switch (severity) {
       case BROKEN -> "BROKEN  ";
       case DOUBTFUL -> "DOUBT   ";
+      case OVERRIDDEN -> "by will ";
       case NOTE -> "note    ";
     };
   }
