@@ -24,9 +24,9 @@ import kitstow.planner.trip.Timeline;
  * A floor under the worst moving rear overhang moment of every plan that places the same items with
  * the modules in the same bays: a priced relaxation (weak Lagrangean duality; A. M. Geoffrion,
  * Lagrangean relaxation for integer programming, 1974; from memory, proved in the worked examples).
- * Sections and mass limits get prices; each item then takes its cheapest place on its own. Any prices
- * give a true floor; good ones are sought by the volume algorithm (F. Barahona, R. Anbil, 2000;
- * from memory).
+ * Sections and mass limits get prices; each item then takes its cheapest place on its own. Any
+ * prices give a true floor; good ones are sought by the volume algorithm (F. Barahona, R. Anbil,
+ * 2000; from memory).
  */
 public final class Floor {
   /** Iterations by default: about a second for 80 items in 25 spaces. */
