@@ -8,6 +8,15 @@ public final class OtherSettings {
 
   /** Another least supported share of a base. */
   public static Settings withSupportPermille(int supportPermille) {
+    return with(supportPermille, Settings.DEFAULTS.roofGearG());
+  }
+
+  /** Another mass up to which anything may ride on a roof. */
+  public static Settings withRoofGearG(long roofGearG) {
+    return with(Settings.DEFAULTS.supportPermille(), roofGearG);
+  }
+
+  private static Settings with(int supportPermille, long roofGearG) {
     Settings d = Settings.DEFAULTS;
     return new Settings(
         d.massLimits(),
@@ -17,6 +26,7 @@ public final class OtherSettings {
         d.roadDeratePermille(),
         d.offRoadDeratePermille(),
         d.offRoadRoofPermille(),
+        roofGearG,
         d.leftRightLimitG(),
         d.frontShareSoloPermille(),
         d.frontShareTowingPermille(),
