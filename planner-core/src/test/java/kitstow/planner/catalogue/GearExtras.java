@@ -83,7 +83,8 @@ final class GearExtras {
 
   /**
    * What nobody carries in the rain, besides what the table keeps dry: electric things, food and
-   * crockery in boxes that are not tight, cartons, bare steel that rusts. Common practice.
+   * crockery in boxes that are not tight, cartons, hand and power tools in no closed steel box.
+   * Common practice.
    */
   static final Set<String> UNDER_COVER =
       Set.of(
@@ -107,6 +108,8 @@ final class GearExtras {
           "alternator",
           "electrical-spares",
           "tool-roll",
+          "socket-set",
+          "torque-wrench",
           "impact-wrench",
           "multimeter-pouch",
           "battery-welder",
@@ -119,7 +122,8 @@ final class GearExtras {
           "hand-held-radios",
           "drone-case",
           "child-seat",
-          "mitre-saw");
+          "mitre-saw",
+          "rotary-hammer");
 
   /** Soft bags that may take other shapes of about the same volume. */
   static final Set<String> SOFT = Set.of("recovery-bag", "bedding", "clothes-bag");
