@@ -15,7 +15,6 @@ import kitstow.planner.packing.Wanted;
  * the space where the whole load stays best: within limits, little behind the rear axle.
  */
 final class Construction {
-  private static final int MUCH_CHOICE = 4;
   private static final double BLINK = 0.05;
 
   private final PackingProblem problem;
@@ -46,7 +45,7 @@ final class Construction {
   /** Spaces that can hold a unit at all; what has little choice goes before what has much. */
   private static int choice(Packing packing, Wanted wanted) {
     int takers = 0;
-    for (int i = 0; i < packing.view().siteCount() && takers < MUCH_CHOICE; i++) {
+    for (int i = 0; i < packing.view().siteCount(); i++) {
       takers += packing.view().decoder().mayHold(wanted, i) ? 1 : 0;
     }
     return takers;
