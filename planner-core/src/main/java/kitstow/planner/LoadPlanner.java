@@ -2,6 +2,7 @@ package kitstow.planner;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
@@ -17,12 +18,15 @@ import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Settings;
+import kitstow.planner.report.Bound;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.rules.Situation;
+import kitstow.planner.solver.Floor;
 import kitstow.planner.solver.PlanSearch;
 
 /**
@@ -82,6 +86,27 @@ public final class LoadPlanner {
   /** What would put each broken rule right: changes that were carried out and judged again. */
   public static List<Mend> mends(CheckReport report) {
     return Mends.of(report);
+  }
+
+  /**
+   * How far a judged plan can be from the best possible one for the items it places, its modules
+   * where they are; takes about a second. Absent where the plan itself breaks a rule that the floor
+   * counts on.
+   */
+  public static Optional<Bound> bound(CheckReport report) {
+    boolean keep = report.situation().settings().massLimits() == Settings.MassLimits.KEEP;
+    for (Finding finding : report.brokenFindings()) {
+      boolean counted =
+          switch (finding.rule().kind()) {
+            case GEOMETRY, COMPANY -> true;
+            case LIMIT -> keep;
+            case REACH, NEED, PREFERENCE -> false;
+          };
+      if (counted) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(Floor.of(report.situation().loading(), Floor.USUAL_ITERATIONS));
   }
 
   /** The figures by which a judged plan is set beside others. */

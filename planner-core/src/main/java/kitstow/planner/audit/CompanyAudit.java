@@ -8,8 +8,9 @@ import kitstow.planner.model.Item;
 import kitstow.planner.model.Mark;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Zone;
 
-/** What may not ride together, and what may ride only in the open or vented to it. */
+/** What may not ride together, only in the open or vented to it, not in the open, on no roof. */
 final class CompanyAudit {
   private static final List<Set<Mark>> FORBIDDEN =
       List.of(
@@ -36,6 +37,8 @@ final class CompanyAudit {
   /** A vent takes nothing outside from a locker that shares its air with the box or the cab. */
   private static final Set<String> SHARED_AIR = Set.of("air:canopy", "air:cab");
 
+  private static final Set<Zone> ROOFS = EnumSet.of(Zone.CAB_ROOF, Zone.CANOPY_ROOF);
+
   private CompanyAudit() {}
 
   static void judge(AuditCase audited, Findings findings) {
@@ -50,6 +53,8 @@ final class CompanyAudit {
       }
       judgeAir(RuleId.GAS_OUTSIDE, Mark.GAS, item, findings);
       judgeAir(RuleId.FUEL_OUTSIDE, Mark.FUEL, item, findings);
+      judgeWeather(item, findings);
+      judgeRoof(item, audited.scenario().settings().roofGearG(), findings);
     }
   }
 
@@ -77,6 +82,33 @@ final class CompanyAudit {
                 && !SHARED_AIR.contains(space.airId()));
     if (item.item().marks().contains(mark) && !outside) {
       findings.broken(rule, item.key(), space.id());
+    }
+  }
+
+  private static void judgeWeather(AuditedItem item, Findings findings) {
+    boolean rainedOn = item.space().environment().contains(Environment.OPEN_AIR);
+    if (rainedOn && item.item().marks().contains(Mark.DRY)) {
+      findings.broken(RuleId.UNDER_COVER, item.key(), item.space().id());
+    }
+  }
+
+  /** A bulky thing may go up at any mass; anything else counts with rubbish and rain in it. */
+  private static void judgeRoof(AuditedItem item, long allowedG, Findings findings) {
+    if (!ROOFS.contains(item.space().zone()) || item.item().marks().contains(Mark.BULKY)) {
+      return;
+    }
+    long mostG = item.item().mass().massG();
+    if (item.item().growth().isPresent()) {
+      mostG += item.item().growth().get().upToG();
+      mostG += item.item().growth().get().wetG();
+    }
+    if (mostG > allowedG) {
+      findings.broken(
+          RuleId.ROOF_GEAR,
+          List.of(item.key(), item.space().id()),
+          (double) mostG,
+          (double) allowedG,
+          "g");
     }
   }
 }

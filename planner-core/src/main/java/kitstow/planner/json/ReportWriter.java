@@ -9,6 +9,7 @@ import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Ute;
+import kitstow.planner.report.Bound;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
@@ -73,7 +74,12 @@ public final class ReportWriter {
       out.nothing("roomLeft");
     }
     out.listAlways("findings", report.findings(), this::finding);
-    out.nothing("bound");
+    Optional<Bound> bound = searched.flatMap(Searched::bound);
+    if (bound.isPresent()) {
+      out.object("bound", fields -> bound(bound.get()));
+    } else {
+      out.nothing("bound");
+    }
     if (searched.isPresent()) {
       out.object("solve", fields -> solve(searched.get()));
       searched
@@ -83,6 +89,13 @@ public final class ReportWriter {
     } else {
       out.nothing("solve");
     }
+  }
+
+  private void bound(Bound bound) {
+    out.down("overhangMomentFloorNm", bound.floorNm(), 1);
+    out.up("gapPercentOfWhole", bound.gapPercentOfWhole(), 1);
+    out.up("gapPercentOfChangeable", bound.gapPercentOfChangeable(), 1);
+    out.up("gapMm", bound.gapMm(), 0);
   }
 
   private void solve(Searched search) {

@@ -119,6 +119,7 @@ public final class ScenarioWriter {
     out.milli("roadDerateRatio", settings.roadDeratePermille());
     out.milli("offRoadDerateRatio", settings.offRoadDeratePermille());
     out.milli("offRoadRoofRatio", settings.offRoadRoofPermille());
+    out.milli("roofGearKg", settings.roofGearG());
     out.milli("leftRightLimitKg", settings.leftRightLimitG());
     out.milli("frontShareSoloRatio", settings.frontShareSoloPermille());
     out.milli("frontShareTowingRatio", settings.frontShareTowingPermille());

@@ -24,6 +24,7 @@ final class SettingsReader {
             ratio(fields, "roadDerateRatio", standard.roadDeratePermille()),
             ratio(fields, "offRoadDerateRatio", standard.offRoadDeratePermille()),
             ratio(fields, "offRoadRoofRatio", standard.offRoadRoofPermille()),
+            fields.numberOr("roofGearKg", Measure.RATING, standard.roofGearG()),
             fields.numberOr("leftRightLimitKg", Measure.RATING, standard.leftRightLimitG()),
             ratio(fields, "frontShareSoloRatio", standard.frontShareSoloPermille()),
             ratio(fields, "frontShareTowingRatio", standard.frontShareTowingPermille()),

@@ -75,6 +75,10 @@ public enum RuleId {
   GAS_OUTSIDE(RuleKind.COMPANY),
   /** Fuel rides in the open or in a vented locker sealed from the box. Subjects: item, space. */
   FUEL_OUTSIDE(RuleKind.COMPANY),
+  /** What must stay dry is not in the open. Subjects: item key, space id. */
+  UNDER_COVER(RuleKind.COMPANY),
+  /** What rides on a roof is light, or bulky. Subjects: item key, space id. */
+  ROOF_GEAR(RuleKind.COMPANY),
   /** Two items that had better not share a space. Subjects: both item keys. */
   POOR_COMPANY(RuleKind.PREFERENCE),
 

@@ -10,6 +10,7 @@ package kitstow.planner.model;
  * @param roadDeratePermille road rating from a static one where the maker gives none
  * @param offRoadDeratePermille off-road rating from a static one where the maker gives none
  * @param offRoadRoofPermille moving roof limits off the road
+ * @param roofGearG what may ride on a roof without being bulky, grams
  * @param leftRightLimitG largest difference between the sides, grams
  * @param frontShareSoloPermille front axle share below which a note is made, no trailer
  * @param frontShareTowingPermille the same with a trailer on
@@ -25,6 +26,7 @@ public record Settings(
     int roadDeratePermille,
     int offRoadDeratePermille,
     int offRoadRoofPermille,
+    long roofGearG,
     long leftRightLimitG,
     int frontShareSoloPermille,
     int frontShareTowingPermille,
@@ -33,10 +35,10 @@ public record Settings(
     int liquidTolerancePermille) {
 
   /**
-   * Defaults: support 0.8, door clearance 10 mm, derates 0.75 and 0.6, roof off-road 0.667, sides
-   * within 50 kg, front share 38 % solo and 33 % towing, front drop 10 % (all common practice, no
-   * source); a seat as in {@link SeatAllowance#AUSTRALIA}; liquids 1.5 % (EN 590: 820 to 845 kg/m3
-   * [S92]).
+   * Defaults: support 0.8, door clearance 10 mm, derates 0.75 and 0.6, roof off-road 0.667, roof
+   * gear up to 12 kg, sides within 50 kg, front share 38 % solo and 33 % towing, front drop 10 %
+   * (all common practice, no source); a seat as in {@link SeatAllowance#AUSTRALIA}; liquids 1.5 %
+   * (EN 590: 820 to 845 kg/m3 [S92]).
    */
   public static final Settings DEFAULTS =
       new Settings(
@@ -47,6 +49,7 @@ public record Settings(
           /* roadDeratePermille= */ 750,
           /* offRoadDeratePermille= */ 600,
           /* offRoadRoofPermille= */ 667,
+          /* roofGearG= */ 12_000L,
           /* leftRightLimitG= */ 50_000L,
           /* frontShareSoloPermille= */ 380,
           /* frontShareTowingPermille= */ 330,

@@ -7,7 +7,6 @@ import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.FittedModule;
-import kitstow.planner.model.Item;
 import kitstow.planner.model.KeepClear;
 import kitstow.planner.model.Mark;
 import kitstow.planner.model.Pin;
@@ -36,7 +35,7 @@ final class PlacementJudge {
 
   /**
    * The first rule of a space that an item breaks wherever in it it stands, if any: company with
-   * the air, doors, pins.
+   * the air, cover, roofs, pins, doors.
    */
   Optional<RuleId> bars(Wanted wanted, Space space, Pose pose) {
     boolean outside = OutsideAir.has(space);
@@ -45,6 +44,12 @@ final class PlacementJudge {
     }
     if (!outside && wanted.item().marks().contains(Mark.FUEL)) {
       return Optional.of(RuleId.FUEL_OUTSIDE);
+    }
+    if (Cover.lacking(wanted.item(), space)) {
+      return Optional.of(RuleId.UNDER_COVER);
+    }
+    if (RoofLoad.excessG(wanted.item(), space, settings) > 0L) {
+      return Optional.of(RuleId.ROOF_GEAR);
     }
     if (wanted.item().pin().isPresent()) {
       Pin pin = wanted.item().pin().get();
@@ -205,9 +210,7 @@ final class PlacementJudge {
 
   /** What an item weighs at its heaviest, in grams. */
   private static long heaviestG(PlacedItem placed) {
-    Item item = placed.item();
-    return item.mass().massG()
-        + item.growth().map(growth -> growth.upToG() + growth.wetG()).orElse(0L);
+    return RoofLoad.heaviestG(placed.item());
   }
 
   private Optional<RuleId> losesRoom(PlacedItem item, Scene scene) {

@@ -1,6 +1,7 @@
 package kitstow.planner.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
@@ -14,6 +15,7 @@ import java.util.OptionalLong;
  * @param tookSeconds time the search took; not the same on every run
  * @param reasons why units stay home
  * @param rooms what still goes into each space
+ * @param bound how far the plan can be from the best, where it was worked out
  */
 public record Searched(
     long seed,
@@ -22,7 +24,8 @@ public record Searched(
     OptionalLong scoreCalculations,
     OptionalDouble tookSeconds,
     List<HomeReason> reasons,
-    List<SpaceRoom> rooms) {
+    List<SpaceRoom> rooms,
+    Optional<Bound> bound) {
   /** Copies its collections. */
   public Searched {
     reasons = List.copyOf(reasons);

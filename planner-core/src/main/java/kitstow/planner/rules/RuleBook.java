@@ -46,6 +46,8 @@ public final class RuleBook {
           new ForbiddenPair(),
           new GasOutside(),
           new FuelOutside(),
+          new UnderCover(),
+          new RoofGear(),
           new PoorCompany(),
           new EmergencyReach(),
           new MovesToReach(),

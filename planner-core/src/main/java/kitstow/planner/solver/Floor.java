@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Settings;
-import kitstow.planner.model.Space;
 import kitstow.planner.packing.Decoder;
 import kitstow.planner.packing.Pose;
 import kitstow.planner.packing.Room;
@@ -24,9 +24,9 @@ import kitstow.planner.trip.Timeline;
  * A floor under the worst moving rear overhang moment of every plan that places the same items with
  * the modules in the same bays: a priced relaxation (weak Lagrangean duality; A. M. Geoffrion,
  * Lagrangean relaxation for integer programming, 1974; from memory, proved in the worked examples).
- * Sections and ratings get prices; each item then takes its cheapest place on its own. Any prices
- * give a true floor; good ones are sought by the volume algorithm (F. Barahona, R. Anbil, 2000;
- * from memory).
+ * Sections and mass limits get prices; each item then takes its cheapest place on its own. Any
+ * prices give a true floor; good ones are sought by the volume algorithm (F. Barahona, R. Anbil,
+ * 2000; from memory).
  */
 public final class Floor {
   /** Iterations by default: about a second for 80 items in 25 spaces. */
@@ -39,21 +39,27 @@ public final class Floor {
 
   private final List<FloorSpace> spaces = new ArrayList<>();
   private final List<Crowd> crowds = new ArrayList<>();
+  private final FloorLimits limits;
 
   /** Items that are alike: same ways to stand, same mass. */
   private record Crowd(int count, double massKg, List<FloorColumn> columns) {}
 
   private Floor(Loading loading, LoadState state) {
-    SiteMap sites = SiteMap.of(loading.rig());
-    Decoder decoder = new Decoder(loading.rig(), sites);
+    RigView view = new RigView(loading.scenario(), loading.plan().moduleBays(), /* number= */ 0);
+    SiteMap sites = view.sites();
+    Decoder decoder = view.decoder();
     boolean keep = loading.scenario().settings().massLimits() == Settings.MassLimits.KEEP;
+    this.limits =
+        keep
+            ? FloorLimits.of(
+                loading,
+                state,
+                new LimitShape(view, loading.scenario()).groupOf(state),
+                sites.size())
+            : FloorLimits.none(sites.size());
     for (int i = 0; i < sites.size(); i++) {
-      Space space = sites.space(i);
-      double ratingKg =
-          keep && space.ratings().isPresent()
-              ? space.ratings().get().inG(state.kind(), state.surface()) / G_PER_KG
-              : Double.POSITIVE_INFINITY;
-      spaces.add(new FloorSpace(Room.of(space), loading.scenario().ute().wheelbaseMm(), ratingKg));
+      BoxMm room = Room.of(sites.space(i));
+      spaces.add(new FloorSpace(i, room, loading.scenario().ute().wheelbaseMm()));
     }
     Map<String, List<PlacedItem>> alike = new LinkedHashMap<>();
     for (PlacedItem item : loading.placed().values()) {
@@ -94,7 +100,7 @@ public final class Floor {
    * A floor under the moment of all plans that place what a plan places.
    *
    * @param loading the plan; it must keep the rules of place, and unless they are only reported the
-   *     ratings of spaces, for the floor to say anything about it
+   *     mass limits, for the floor to say anything about it
    * @param iterations rounds in which prices are sought; more give a floor that is as high or
    *     higher
    */
@@ -139,9 +145,9 @@ public final class Floor {
    * @param planKgMm what the gear has in the plan; sets the length of the first steps
    */
   private double climb(int iterations, double planKgMm) {
-    FloorPrices best = new FloorPrices(spaces);
+    FloorPrices best = new FloorPrices(spaces, limits);
     FloorUse mean = new FloorUse(spaces);
-    double bestValue = value(mean);
+    double bestValue = value(best, mean);
     double factor = 0.5;
     double least = 0.1 * planKgMm;
     double target = Math.max(1.05 * bestValue, bestValue + least);
@@ -150,13 +156,13 @@ public final class Floor {
       if (bestValue > 0.98 * target) {
         target = Math.max(1.05 * bestValue, bestValue + 0.1 * least);
       }
-      best.step(mean, factor * (target - bestValue));
+      FloorPrices next = best.step(mean, factor * (target - bestValue));
       FloorUse now = new FloorUse(spaces);
-      double value = value(now);
+      double value = value(next, now);
       mean.mix(now, Math.max(0.005, 0.1 * (1.0 - (double) i / iterations)));
       if (value > bestValue) {
         bestValue = value;
-        best = new FloorPrices(spaces);
+        best = next;
         factor = Math.min(2.0, factor * 1.1);
         poor = 0;
       } else if (++poor >= 15) {
@@ -167,12 +173,10 @@ public final class Floor {
     return bestValue;
   }
 
-  /** The floor at the prices of the spaces; fills in what the cheapest places use. */
-  private double value(FloorUse use) {
-    double sum = 0.0;
-    for (FloorSpace space : spaces) {
-      sum -= space.capacityCost();
-    }
+  /** The floor at some prices; fills in what the cheapest places use. */
+  private double value(FloorPrices prices, FloorUse use) {
+    prices.post();
+    double sum = -prices.capacityCost();
     double[] density = new double[FloorUse.mostSlices(spaces)];
     double[] sums = new double[density.length + 1];
     for (Crowd crowd : crowds) {

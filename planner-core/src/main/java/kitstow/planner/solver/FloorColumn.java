@@ -95,7 +95,6 @@ final class FloorColumn {
       density[t] = mixed;
       sums[t + 1] = sums[t] + mixed * space.sliceMm();
     }
-    double rating = space.rated() ? space.ratingPrice() * massKg : 0.0;
     double best = Double.POSITIVE_INFINITY;
     double bestAt = at[0];
     double before = at[0];
@@ -122,7 +121,7 @@ final class FloorColumn {
       }
       before = a;
     }
-    return new Least(best + rating, bestAt);
+    return new Least(best + space.perKg() * massKg, bestAt);
   }
 
   private double cost(double a, double massKg, double[] density, double[] sums) {

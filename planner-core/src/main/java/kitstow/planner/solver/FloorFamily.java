@@ -31,6 +31,7 @@ final class FloorFamily {
       return (double) partMm / ofMm;
     }
     long times = (k + 1L) * partMm;
-    return times % ofMm == 0L ? (double) partMm / ofMm : (double) (times / ofMm) / k;
+    long whole = times / ofMm;
+    return times % ofMm == 0L ? (double) partMm / ofMm : (double) whole / k;
   }
 }

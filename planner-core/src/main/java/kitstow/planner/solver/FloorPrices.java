@@ -4,61 +4,88 @@ import java.util.List;
 
 /** Prices as they were at one moment, to step from. */
 final class FloorPrices {
-  /** A kilogram beyond a rating counts as much as so many millimetres of section. */
+  /** A kilogram beyond a limit counts as much as so many millimetres of section. */
   private static final double MM_PER_KG = 10.0;
 
   private final List<FloorSpace> spaces;
+  private final FloorLimits limits;
   private final double[][][] price;
-  private final double[] ratingPrice;
+  private final double[] limitPrice;
 
-  /** Takes down the prices as they are. */
-  FloorPrices(List<FloorSpace> spaces) {
+  /** All prices zero. */
+  FloorPrices(List<FloorSpace> spaces, FloorLimits limits) {
     this.spaces = spaces;
+    this.limits = limits;
     this.price = new double[spaces.size()][FloorFamily.COUNT][];
-    this.ratingPrice = new double[spaces.size()];
+    this.limitPrice = new double[limits.count()];
+    for (int s = 0; s < price.length; s++) {
+      for (int k = 0; k < FloorFamily.COUNT; k++) {
+        price[s][k] = new double[spaces.get(s).slices()];
+      }
+    }
+  }
+
+  /** Puts these prices on the spaces. */
+  void post() {
+    double[] perKg = limits.perKg(limitPrice);
     for (int s = 0; s < price.length; s++) {
       FloorSpace space = spaces.get(s);
-      ratingPrice[s] = space.ratingPrice();
+      space.perKg(perKg[s]);
       for (int k = 0; k < FloorFamily.COUNT; k++) {
-        price[s][k] = new double[space.slices()];
-        for (int t = 0; t < space.slices(); t++) {
-          price[s][k][t] = space.price(k, t);
+        for (int t = 0; t < price[s][k].length; t++) {
+          space.price(k, t, price[s][k][t]);
         }
       }
     }
   }
 
+  /** What all capacity costs. */
+  double capacityCost() {
+    double sum = 0.0;
+    for (FloorSpace space : spaces) {
+      sum += space.capacityCost();
+    }
+    for (int l = 0; l < limitPrice.length; l++) {
+      sum += limitPrice[l] * limits.capacityKg(l);
+    }
+    return sum;
+  }
+
   /**
-   * Sets the prices of the spaces to these, moved along the excess of a use; none falls below zero.
+   * These prices moved along the excess of a use; none falls below zero.
    *
    * @param gain rise of the floor that the step is sized for, kilogram millimetres
    */
-  void step(FloorUse use, double gain) {
+  FloorPrices step(FloorUse use, double gain) {
     double norm = 0.0;
     for (int s = 0; s < price.length; s++) {
       for (int k = 0; k < FloorFamily.COUNT; k++) {
         for (int t = 0; t < price[s][k].length; t++) {
-          double excess = use.excess(s, k, t);
-          if (excess > 0.0 || price[s][k][t] > 0.0) {
-            norm += excess * excess;
-          }
+          norm += square(use.excess(s, k, t), price[s][k][t]);
         }
       }
-      double kg = use.excessKg(s) * MM_PER_KG;
-      if (kg > 0.0 || ratingPrice[s] > 0.0) {
-        norm += kg * kg;
-      }
+    }
+    for (int l = 0; l < limitPrice.length; l++) {
+      norm += square(use.excessKg(limits, l) * MM_PER_KG, limitPrice[l]);
     }
     double step = norm > 0.0 ? gain / norm : 0.0;
+    FloorPrices next = new FloorPrices(spaces, limits);
     for (int s = 0; s < price.length; s++) {
-      FloorSpace space = spaces.get(s);
       for (int k = 0; k < FloorFamily.COUNT; k++) {
         for (int t = 0; t < price[s][k].length; t++) {
-          space.price(k, t, Math.max(0.0, price[s][k][t] + step * use.excess(s, k, t)));
+          next.price[s][k][t] = Math.max(0.0, price[s][k][t] + step * use.excess(s, k, t));
         }
       }
-      double kgStep = step * use.excessKg(s) * MM_PER_KG * MM_PER_KG;
-      space.ratingPrice(Math.max(0.0, ratingPrice[s] + kgStep));
     }
+    for (int l = 0; l < limitPrice.length; l++) {
+      double move = step * use.excessKg(limits, l) * MM_PER_KG * MM_PER_KG;
+      next.limitPrice[l] = Math.max(0.0, limitPrice[l] + move);
+    }
+    return next;
+  }
+
+  /** A price of zero does not fall, so what is left over there does not count. */
+  private static double square(double excess, double price) {
+    return excess > 0.0 || price > 0.0 ? excess * excess : 0.0;
   }
 }

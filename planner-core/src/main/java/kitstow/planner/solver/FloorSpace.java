@@ -4,7 +4,7 @@ import kitstow.planner.geometry.BoxMm;
 
 /**
  * One space of the floor: cut into equal slices along the vehicle, with a price for every family of
- * section shares in every slice and one for its rating. x counts from the rear axle line.
+ * section shares in every slice and one for a kilogram. x counts from the rear axle line.
  */
 final class FloorSpace {
   private static final double SLICE_MM = 50.0;
@@ -14,23 +14,23 @@ final class FloorSpace {
   private final int slices;
   private final int widthMm;
   private final int heightMm;
-  private final double ratingKg;
   private final double[][] price;
-  private double ratingPrice;
+  private final int index;
+  private double perKg;
 
   /**
    * A space.
    *
+   * @param index its index among all
    * @param room with what may project, vehicle frame
-   * @param ratingKg rating in the state, infinite where there is none
    */
-  FloorSpace(BoxMm room, int rearAxleXMm, double ratingKg) {
+  FloorSpace(int index, BoxMm room, int rearAxleXMm) {
+    this.index = index;
     this.fromMm = (double) room.minXMm() - rearAxleXMm;
     this.slices = Math.max(1, (int) Math.ceil(room.lengthMm() / SLICE_MM));
     this.sliceMm = (double) room.lengthMm() / slices;
     this.widthMm = room.widthMm();
     this.heightMm = room.heightMm();
-    this.ratingKg = ratingKg;
     this.price = new double[FloorFamily.COUNT][slices];
   }
 
@@ -58,12 +58,8 @@ final class FloorSpace {
     return heightMm;
   }
 
-  double ratingKg() {
-    return ratingKg;
-  }
-
-  boolean rated() {
-    return ratingKg < Double.POSITIVE_INFINITY;
+  int index() {
+    return index;
   }
 
   double price(int family, int slice) {
@@ -74,15 +70,16 @@ final class FloorSpace {
     price[family][slice] = value;
   }
 
-  double ratingPrice() {
-    return ratingPrice;
+  /** What a kilogram costs here for the sake of mass limits. */
+  double perKg() {
+    return perKg;
   }
 
-  void ratingPrice(double value) {
-    ratingPrice = value;
+  void perKg(double value) {
+    perKg = value;
   }
 
-  /** What all capacity of the space costs at its prices. */
+  /** What all sections of the space cost at its prices. */
   double capacityCost() {
     double sum = 0.0;
     for (double[] family : price) {
@@ -90,6 +87,6 @@ final class FloorSpace {
         sum += one * sliceMm;
       }
     }
-    return rated() ? sum + ratingPrice * ratingKg : sum;
+    return sum;
   }
 }

@@ -28,7 +28,7 @@ final class FloorUse {
   }
 
   void add(FloorColumn column, double atMm, int count, double massKg) {
-    int s = spaces.indexOf(column.space());
+    int s = column.space().index();
     column.use(atMm, count, sections[s]);
     kg[s] += count * massKg;
   }
@@ -50,8 +50,12 @@ final class FloorUse {
     return sections[space][family][slice] - spaces.get(space).sliceMm();
   }
 
-  /** Mass beyond the rating; zero where there is none. */
-  double excessKg(int space) {
-    return spaces.get(space).rated() ? kg[space] - spaces.get(space).ratingKg() : 0.0;
+  /** Mass beyond a limit, kilograms. */
+  double excessKg(FloorLimits limits, int limit) {
+    double load = 0.0;
+    for (int s = 0; s < kg.length; s++) {
+      load += limits.weight(limit, s) * kg[s];
+    }
+    return load - limits.capacityKg(limit);
   }
 }

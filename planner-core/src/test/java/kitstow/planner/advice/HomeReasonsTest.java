@@ -10,14 +10,17 @@ import java.util.function.UnaryOperator;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.geometry.Turn;
 import kitstow.planner.model.AccessAxis;
+import kitstow.planner.model.Environment;
 import kitstow.planner.model.Facing;
 import kitstow.planner.model.Mark;
 import kitstow.planner.model.Ratings;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.model.Zone;
 import kitstow.planner.report.HomeReason;
 import kitstow.planner.report.HomeReason.Cause;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.testkit.ItemBuilder;
+import kitstow.planner.testkit.OtherSettings;
 import kitstow.planner.testkit.RigBuilder;
 import org.junit.jupiter.api.Test;
 
@@ -53,6 +56,26 @@ class HomeReasonsTest {
         reason(item -> item.size(300, 300, 300).marks(Mark.GAS), UnaryOperator.identity());
     assertThat(reason.cause()).isEqualTo(Cause.BARRED);
     assertThat(reason.rule()).isEqualTo(RuleId.GAS_OUTSIDE);
+  }
+
+  @Test
+  void whatMustStayDryIsBarredFromTheOpen() {
+    HomeReason reason =
+        onRoof(item -> item.size(300, 300, 300).marks(Mark.DRY), UnaryOperator.identity());
+    assertThat(reason.cause()).isEqualTo(Cause.BARRED);
+    assertThat(reason.rule()).isEqualTo(RuleId.UNDER_COVER);
+  }
+
+  @Test
+  void heavyGearIsBarredFromARoofUnlessTheSettingIsRaised() {
+    UnaryOperator<ItemBuilder> can = item -> item.size(350, 170, 470).massG(21_300L);
+    HomeReason reason = onRoof(can, UnaryOperator.identity());
+    assertThat(reason.cause()).isEqualTo(Cause.BARRED);
+    assertThat(reason.rule()).isEqualTo(RuleId.ROOF_GEAR);
+    assertThat(onRoof(can, rig -> rig.settings(OtherSettings.withRoofGearG(21_300L))).cause())
+        .isEqualTo(Cause.NOTHING);
+    assertThat(onRoof(item -> can.apply(item).marks(Mark.BULKY), rig -> rig).cause())
+        .isEqualTo(Cause.NOTHING);
   }
 
   @Test
@@ -113,10 +136,29 @@ class HomeReasonsTest {
 
   private static HomeReason reason(
       UnaryOperator<ItemBuilder> item, UnaryOperator<RigBuilder> change) {
+    return reason(item, change, "shelf");
+  }
+
+  /** The reason for an open platform on the cab roof that is rated high enough. */
+  private static HomeReason onRoof(
+      UnaryOperator<ItemBuilder> item, UnaryOperator<RigBuilder> change) {
+    return reason(
+        item,
+        rig ->
+            change.apply(
+                rig.uteSpace(
+                    aSpace("roof", 0, -600, 1850, new SizeMm(1000, 1200, 600))
+                        .zone(Zone.CAB_ROOF)
+                        .environment(Environment.OPEN_AIR))),
+        "roof");
+  }
+
+  private static HomeReason reason(
+      UnaryOperator<ItemBuilder> item, UnaryOperator<RigBuilder> change, String spaceId) {
     ItemBuilder home = item.apply(anItem("case").massG(5_000L).turns(Turn.LWH));
     Situation situation = Situation.of(change.apply(rig().items(home)).load());
     return HomeReasons.of(situation).stream()
-        .filter(reason -> reason.key().equals("case") && reason.spaceId().equals("shelf"))
+        .filter(reason -> reason.key().equals("case") && reason.spaceId().equals(spaceId))
         .findFirst()
         .orElseThrow();
   }

@@ -18,6 +18,7 @@ import java.util.List;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Environment;
 import kitstow.planner.model.Loading;
+import kitstow.planner.model.Mark;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.RigBuilder;
@@ -86,8 +87,8 @@ class BarAuditTest {
         aDualCab()
             .ute(ute -> ute.cabRoofG(kg(200), kg(200)))
             .items(
-                anItem("lower").size(400, 300, 100).massG(kg(60)),
-                anItem("upper").size(400, 300, 100).massG(kg(40) + 2))
+                anItem("lower").size(400, 300, 100).massG(kg(60)).marks(Mark.BULKY),
+                anItem("upper").size(400, 300, 100).massG(kg(40) + 2).marks(Mark.BULKY))
             .put("lower", PLATFORM, 100, 0, 0)
             .put("upper", PLATFORM, 100, 0, 100);
     assertThat(broken(rig))
@@ -121,14 +122,14 @@ class BarAuditTest {
 
   private static RigBuilder onRack(int fromMm, int lengthMm, long massG) {
     return aDualCab()
-        .items(anItem("long").size(lengthMm, 300, 200).massG(massG))
+        .items(anItem("long").size(lengthMm, 300, 200).massG(massG).marks(Mark.BULKY))
         .put("long", RACK, fromMm, 0, 0);
   }
 
   private static RigBuilder onPlatform(int fromMm, int lengthMm, long massG) {
     return aDualCab()
         .ute(ute -> ute.cabRoofG(kg(200), kg(200)))
-        .items(anItem("bag").size(lengthMm, 300, 200).massG(massG))
+        .items(anItem("bag").size(lengthMm, 300, 200).massG(massG).marks(Mark.BULKY))
         .put("bag", PLATFORM, fromMm, 0, 0);
   }
 }

@@ -5,6 +5,8 @@ import static kitstow.planner.testkit.ItemBuilder.anItem;
 import static kitstow.planner.testkit.RigBuilder.aDualCab;
 import static kitstow.planner.testkit.Rigs.BOX;
 import static kitstow.planner.testkit.Rigs.CARRIER;
+import static kitstow.planner.testkit.Rigs.PLATFORM;
+import static kitstow.planner.testkit.Rigs.RACK;
 import static kitstow.planner.testkit.Rigs.SHELF;
 import static kitstow.planner.testkit.SpaceBuilder.aSpace;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -15,9 +17,11 @@ import java.util.List;
 import java.util.Set;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Environment;
+import kitstow.planner.model.Growth;
 import kitstow.planner.model.Mark;
 import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.ItemBuilder;
+import kitstow.planner.testkit.OtherSettings;
 import kitstow.planner.testkit.RigBuilder;
 import kitstow.planner.testkit.SpaceBuilder;
 import org.junit.jupiter.api.Test;
@@ -128,6 +132,75 @@ class CompanyAuditTest {
                             .zone(Zone.REAR_CARRIER)
                             .environment(Environment.VENTED_OUTSIDE))))
         .isEmpty();
+  }
+
+  @Test
+  void whatMustStayDryIsNotInTheOpen() {
+    assertThat(broken(alone(Mark.DRY, CARRIER))).containsExactly("UNDER_COVER one carrier");
+    assertThat(broken(alone(Mark.DRY, BOX))).isEmpty();
+    assertThat(broken(alone(Mark.WET, CARRIER))).isEmpty();
+    assertThat(broken(onPlatform(anItem("one").marks(Mark.DRY).massG(12_001L))))
+        .containsExactly("UNDER_COVER one platform", "ROOF_GEAR one platform");
+  }
+
+  @Test
+  void aClosedBoxOutsideIsCoverEnough() {
+    assertThat(
+            broken(
+                alone(Mark.DRY, CARRIER)
+                    .traySpace(
+                        aSpace(CARRIER, 1800, -500, 0, new SizeMm(300, 1000, 600))
+                            .zone(Zone.REAR_CARRIER)
+                            .environment(Environment.DUST_PROOF)
+                            .ownAir())))
+        .isEmpty();
+  }
+
+  @Test
+  void aRoofCarriesLightGearOrBulkyGear() {
+    assertThat(broken(onPlatform(anItem("one").massG(12_000L)))).isEmpty();
+    assertThat(broken(onPlatform(anItem("one").massG(12_001L))))
+        .containsExactly("ROOF_GEAR one platform");
+    assertThat(broken(onPlatform(anItem("one").massG(12_001L).marks(Mark.BULKY)))).isEmpty();
+    assertThat(broken(onRack(anItem("one").massG(12_001L)))).containsExactly("ROOF_GEAR one rack");
+    assertThat(broken(onRack(anItem("one").massG(12_000L)))).isEmpty();
+  }
+
+  @Test
+  void otherPlacesInTheOpenTakeHeavierGear() {
+    assertThat(
+            broken(
+                aDualCab()
+                    .items(anItem("one").size(300, 300, 200).massG(40_000L))
+                    .put("one", CARRIER, 0, 0, 0)))
+        .isEmpty();
+  }
+
+  @Test
+  void rubbishAndRainCountOnARoof() {
+    // 11.000 kg, 0.600 kg of rubbish at most and 0.400 kg of rain make 12 kg.
+    assertThat(broken(onPlatform(growing(400L)))).isEmpty();
+    assertThat(broken(onPlatform(growing(401L)))).containsExactly("ROOF_GEAR one platform");
+  }
+
+  @Test
+  void theSettingSaysHowHeavyRoofGearMayBe() {
+    RigBuilder can = onPlatform(anItem("one").massG(21_300L));
+    assertThat(broken(can.settings(OtherSettings.withRoofGearG(21_300L)))).isEmpty();
+    assertThat(broken(can.settings(OtherSettings.withRoofGearG(21_299L))))
+        .containsExactly("ROOF_GEAR one platform");
+  }
+
+  private static ItemBuilder growing(long wetG) {
+    return anItem("one").massG(11_000L).growth(new Growth(100L, 600L, wetG));
+  }
+
+  private static RigBuilder onPlatform(ItemBuilder item) {
+    return aDualCab().items(item.size(300, 300, 200)).put("one", PLATFORM, 300, 300, 0);
+  }
+
+  private static RigBuilder onRack(ItemBuilder item) {
+    return aDualCab().items(item.size(900, 300, 200)).put("one", RACK, 50, 300, 0);
   }
 
   private static SpaceBuilder locker(Environment environment) {

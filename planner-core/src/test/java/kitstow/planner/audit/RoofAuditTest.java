@@ -15,6 +15,7 @@ import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.Accessory;
 import kitstow.planner.model.Loading;
+import kitstow.planner.model.Mark;
 import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.Masses;
 import kitstow.planner.testkit.RigBuilder;
@@ -81,13 +82,15 @@ class RoofAuditTest {
 
   /** Halfway between two bars. */
   private static RigBuilder onPlatform(long massG) {
-    return aDualCab().items(anItem("bag").massG(massG)).put("bag", PLATFORM, 100, 0, 0);
+    return aDualCab()
+        .items(anItem("bag").massG(massG).marks(Mark.BULKY))
+        .put("bag", PLATFORM, 100, 0, 0);
   }
 
   private static RigBuilder onRack(long massG) {
     return aDualCab()
         .canopyRoofG(kg(40), kg(100))
-        .items(anItem("kayak").size(700, 300, 200).massG(massG))
+        .items(anItem("kayak").size(700, 300, 200).massG(massG).marks(Mark.BULKY))
         .put("kayak", RACK, 100, 0, 0);
   }
 

@@ -81,6 +81,50 @@ final class GearExtras {
   /** Bedding and clothes. */
   static final Set<String> BEDDING = Set.of("bedding", "mattress-double", "clothes-bag");
 
+  /**
+   * What nobody carries in the rain, besides what the table keeps dry: electric things, food and
+   * crockery in boxes that are not tight, cartons, hand and power tools in no closed steel box.
+   * Common practice.
+   */
+  static final Set<String> UNDER_COVER =
+      Set.of(
+          "chest-fridge-40",
+          "chest-fridge-60",
+          "chest-fridge-85",
+          "upright-fridge-85",
+          "upright-fridge-130",
+          "drawer-fridge-40",
+          "lithium-battery-100",
+          "lithium-battery-200",
+          "lead-acid-battery-100",
+          "charger-and-fuse-block",
+          "inverter-2kw",
+          "power-station-1kwh",
+          "solar-blanket-200",
+          "bottled-water-carton",
+          "compressor-twin",
+          "compressor-single",
+          "wheel-bearing-kit",
+          "alternator",
+          "electrical-spares",
+          "tool-roll",
+          "socket-set",
+          "torque-wrench",
+          "impact-wrench",
+          "multimeter-pouch",
+          "battery-welder",
+          "crockery-box",
+          "pantry-box-tins",
+          "spice-caddy",
+          "drinks-carton",
+          "camp-lights",
+          "satellite-messenger",
+          "hand-held-radios",
+          "drone-case",
+          "child-seat",
+          "mitre-saw",
+          "rotary-hammer");
+
   /** Soft bags that may take other shapes of about the same volume. */
   static final Set<String> SOFT = Set.of("recovery-bag", "bedding", "clothes-bag");
 

@@ -16,6 +16,7 @@ import kitstow.planner.model.Item;
 import kitstow.planner.model.Mark;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.model.Reach;
+import kitstow.planner.model.Settings;
 import kitstow.planner.model.SupplyKind;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -69,6 +70,51 @@ class GearRangesTest {
   void tableAndCatalogueNameTheSameGear() {
     assertThat(GEAR.keySet())
         .containsExactlyInAnyOrderElementsOf(GearTable.all().stream().map(GearRow::id).toList());
+  }
+
+  /** Fuel and gas must ride in the open or vented to it, wet things wherever it may be wet. */
+  @Test
+  void whatMustStayDryIsNeitherWetNorFuelNorGas() {
+    assertThat(GEAR.values())
+        .filteredOn(item -> item.marks().contains(Mark.DRY))
+        .hasSizeGreaterThan(30)
+        .noneMatch(item -> item.marks().contains(Mark.WET))
+        .noneMatch(item -> item.marks().contains(Mark.FUEL))
+        .noneMatch(item -> item.marks().contains(Mark.GAS));
+  }
+
+  /** What the trade carries on roofs: long, rolled up or made for it. */
+  @Test
+  void whatBelongsOnARoofMayRideThere() {
+    long lightG = Settings.DEFAULTS.roofGearG();
+    assertThat(
+            List.of(
+                "rooftop-tent-soft",
+                "rooftop-tent-hard",
+                "traction-boards-pair",
+                "traction-boards-four",
+                "swag-single",
+                "swag-double",
+                "touring-tent",
+                "awning-walls",
+                "tent-ladder",
+                "folding-armchair",
+                "roll-top-table",
+                "flat-table",
+                "ground-mat",
+                "shower-tent",
+                "rod-tube",
+                "firewood",
+                "extension-ladder",
+                "step-ladder",
+                "pipe-tube"))
+        .extracting(GEAR::get)
+        .allMatch(item -> item.marks().contains(Mark.BULKY) || item.mass().massG() <= lightG)
+        .noneMatch(item -> item.marks().contains(Mark.DRY));
+    assertThat(List.of("water-can-20", "diesel-can-20-steel", "chest-fridge-40", "spare-wheel-800"))
+        .extracting(GEAR::get)
+        .noneMatch(item -> item.marks().contains(Mark.BULKY))
+        .allMatch(item -> item.mass().massG() > lightG);
   }
 
   @TestFactory
@@ -143,6 +189,9 @@ class GearRangesTest {
     }
     if (GearExtras.HEAVY_TOOLS.contains(row.id())) {
       marks.add(Mark.HEAVY_TOOL);
+    }
+    if (GearExtras.UNDER_COVER.contains(row.id())) {
+      marks.add(Mark.DRY);
     }
     if (GearExtras.BEDDING.contains(row.id())) {
       marks.add(Mark.BEDDING);

@@ -9,9 +9,11 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import kitstow.planner.LoadPlanner;
+import kitstow.planner.report.Bound;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Searched;
 import org.junit.jupiter.api.Test;
@@ -46,7 +48,13 @@ class ReportSchemaTest {
             OptionalLong.empty(),
             OptionalDouble.of(0.5),
             LoadPlanner.homeReasons(report),
-            LoadPlanner.roomLeft(report));
+            LoadPlanner.roomLeft(report),
+            Optional.of(
+                new Bound(
+                    /* floorNm= */ 900.0,
+                    /* momentNm= */ 1000.0,
+                    /* fixedNm= */ 600.0,
+                    /* gearKg= */ 100.0)));
     assertThat(searched.rooms()).isNotEmpty();
     assertThat(
             schema.validate(

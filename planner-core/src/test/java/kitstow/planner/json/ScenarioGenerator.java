@@ -202,6 +202,7 @@ final class ScenarioGenerator {
         between(0, 1000),
         between(0, 1000),
         between(0, 90_000),
+        between(0, 90_000),
         between(0, 1000),
         between(0, 1000),
         between(0, 1000),

@@ -18,6 +18,8 @@ enum Fault {
   CANOPY_ROOF_BY_1_G(MassFaults::canopyRoof),
   BAR_BY_2_G(MassFaults::bar),
   FORBIDDEN_PAIR(ItemFaults::pair),
+  DRY_ITEM_IN_THE_OPEN(ItemFaults::rainedOn),
+  ROOF_GEAR_BY_1_G(ItemFaults::heavyOnRoof),
   BURIED_EMERGENCY_ITEM(ItemFaults::buried),
   AXLE_BY_1_G(MassFaults::axle);
 

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import kitstow.planner.geometry.Turn;
+import kitstow.planner.model.Environment;
+import kitstow.planner.model.Growth;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.KeepClear;
 import kitstow.planner.model.Loading;
@@ -14,6 +17,7 @@ import kitstow.planner.model.Mark;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Reach;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Zone;
 
 /** Faults of the gear list: the place stays, the item turns out to be another. */
 final class ItemFaults {
@@ -130,6 +134,40 @@ final class ItemFaults {
         expected);
   }
 
+  /** A thing in the open turns out to be one that must stay dry. */
+  static List<Planted> rainedOn(SoundPlan plan, Random random) {
+    List<Planted> planted = new ArrayList<>();
+    for (PlacedItem item : plan.loading().placed().values()) {
+      boolean open = item.space().environment().contains(Environment.OPEN_AIR);
+      if (open && item.item().marks().isEmpty()) {
+        planted.add(
+            new Planted(
+                plan.with(
+                    Edit.item(plan.scenario(), item.item().id(), old -> marks(old, Mark.DRY))),
+                Set.of("UNDER_COVER " + item.key() + " " + item.space().id())));
+      }
+    }
+    return planted;
+  }
+
+  /** A thing on a roof would soak up rain to one gram more than may be up there; no leg is wet. */
+  static List<Planted> heavyOnRoof(SoundPlan plan, Random random) {
+    List<Planted> planted = new ArrayList<>();
+    long mostG = plan.scenario().settings().roofGearG();
+    for (PlacedItem item : plan.loading().placed().values()) {
+      Zone zone = item.space().zone();
+      boolean roof = zone == Zone.CAB_ROOF || zone == Zone.CANOPY_ROOF;
+      if (roof && item.item().marks().isEmpty()) {
+        long rainG = mostG + 1L - item.item().mass().massG();
+        planted.add(
+            new Planted(
+                plan.with(Edit.item(plan.scenario(), item.item().id(), old -> soaking(old, rainG))),
+                Set.of("ROOF_GEAR " + item.key() + " " + item.space().id())));
+      }
+    }
+    return planted;
+  }
+
   /** A box with another on it must come out without moving anything. */
   static List<Planted> buried(SoundPlan plan, Random random) {
     List<Planted> planted = new ArrayList<>();
@@ -171,30 +209,41 @@ final class ItemFaults {
   }
 
   private static Item bears(Item i, long bearsG) {
-    return copy(i, i.turns(), bearsG, i.keepClear(), i.marks(), i.reach());
+    return copy(i, i.turns(), bearsG, i.keepClear(), i.marks(), i.reach(), i.growth());
   }
 
   private static Item lid(Item i, int clearMm) {
     List<KeepClear> keep = new ArrayList<>(i.keepClear());
     keep.removeIf(old -> old.kind() == KeepClear.Kind.LID);
     keep.add(new KeepClear(KeepClear.Face.TOP, clearMm, KeepClear.Kind.LID));
-    return copy(i, i.turns(), i.bearsG(), keep, i.marks(), i.reach());
+    return copy(i, i.turns(), i.bearsG(), keep, i.marks(), i.reach(), i.growth());
   }
 
   private static Item turns(Item i, Set<Turn> turns) {
-    return copy(i, turns, i.bearsG(), i.keepClear(), i.marks(), i.reach());
+    return copy(i, turns, i.bearsG(), i.keepClear(), i.marks(), i.reach(), i.growth());
   }
 
   private static Item marks(Item i, Mark mark) {
-    return copy(i, i.turns(), i.bearsG(), i.keepClear(), Set.of(mark), i.reach());
+    return copy(i, i.turns(), i.bearsG(), i.keepClear(), Set.of(mark), i.reach(), i.growth());
   }
 
   private static Item reach(Item i, Reach reach) {
-    return copy(i, i.turns(), i.bearsG(), i.keepClear(), i.marks(), reach);
+    return copy(i, i.turns(), i.bearsG(), i.keepClear(), i.marks(), reach, i.growth());
+  }
+
+  private static Item soaking(Item i, long wetG) {
+    Growth rain = new Growth(/* perPersonDayG= */ 0L, /* upToG= */ 0L, wetG);
+    return copy(i, i.turns(), i.bearsG(), i.keepClear(), i.marks(), i.reach(), Optional.of(rain));
   }
 
   private static Item copy(
-      Item i, Set<Turn> turns, long bearsG, List<KeepClear> keep, Set<Mark> marks, Reach reach) {
+      Item i,
+      Set<Turn> turns,
+      long bearsG,
+      List<KeepClear> keep,
+      Set<Mark> marks,
+      Reach reach,
+      Optional<Growth> growth) {
     return new Item(
         i.id(),
         i.title(),
@@ -212,7 +261,7 @@ final class ItemFaults {
         i.need(),
         i.value(),
         i.quantity(),
-        i.growth(),
+        growth,
         i.pin());
   }
 }

@@ -36,6 +36,7 @@ import kitstow.planner.rules.PlanRule;
 import kitstow.planner.rules.RuleBook;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.testkit.Masses;
+import kitstow.planner.testkit.OtherSettings;
 import kitstow.planner.testkit.RigBuilder;
 import kitstow.planner.testkit.Rigs;
 
@@ -77,6 +78,7 @@ public final class SoundPlans {
   private static Scenario scenario(Random random, int rig) {
     RigBuilder builder =
         RigBuilder.aDualCab()
+            .settings(OtherSettings.withRoofGearG(Masses.kg(20)))
             .ute(
                 ute ->
                     ute.gvmG(Masses.kg(5000))
@@ -131,7 +133,7 @@ public final class SoundPlans {
         anItem("recovery-bag").size(500, 300, 250).massG(15_000L).reach(Reach.EMERGENCY),
         anItem("gas").size(260, 260, 340).massG(9_000L).bearsG(0L).marks(Mark.GAS),
         anItem("ladder").size(1500, 400, 120).massG(18_000L),
-        anItem("tent").size(1250, 260, 260).massG(26_000L),
+        anItem("tent").size(1250, 260, 260).massG(26_000L).marks(Mark.BULKY),
         anItem("water-a")
             .size(350, 170, 400)
             .massG(21_000L)

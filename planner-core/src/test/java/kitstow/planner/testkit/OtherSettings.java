@@ -4,38 +4,37 @@ import kitstow.planner.model.Settings;
 
 /** The default settings with one of them changed. */
 public final class OtherSettings {
+  private static final Settings DEFAULTS = Settings.DEFAULTS;
+
   private OtherSettings() {}
 
   /** Another least supported share of a base. */
   public static Settings withSupportPermille(int supportPermille) {
-    Settings d = Settings.DEFAULTS;
+    return with(DEFAULTS.massLimits(), supportPermille, DEFAULTS.roofGearG());
+  }
+
+  /** Another mass up to which anything may ride on a roof. */
+  public static Settings withRoofGearG(long roofGearG) {
+    return with(DEFAULTS.massLimits(), DEFAULTS.supportPermille(), roofGearG);
+  }
+
+  /** Mass limits kept or only reported. */
+  public static Settings withMassLimits(Settings.MassLimits massLimits) {
+    return with(massLimits, DEFAULTS.supportPermille(), DEFAULTS.roofGearG());
+  }
+
+  private static Settings with(
+      Settings.MassLimits massLimits, int supportPermille, long roofGearG) {
+    Settings d = DEFAULTS;
     return new Settings(
-        d.massLimits(),
+        massLimits,
         d.kerbSide(),
         supportPermille,
         d.apertureClearanceMm(),
         d.roadDeratePermille(),
         d.offRoadDeratePermille(),
         d.offRoadRoofPermille(),
-        d.leftRightLimitG(),
-        d.frontShareSoloPermille(),
-        d.frontShareTowingPermille(),
-        d.frontDropPermille(),
-        d.seatAllowanceG(),
-        d.liquidTolerancePermille());
-  }
-
-  /** Mass limits kept or only reported. */
-  public static Settings withMassLimits(Settings.MassLimits massLimits) {
-    Settings d = Settings.DEFAULTS;
-    return new Settings(
-        massLimits,
-        d.kerbSide(),
-        d.supportPermille(),
-        d.apertureClearanceMm(),
-        d.roadDeratePermille(),
-        d.offRoadDeratePermille(),
-        d.offRoadRoofPermille(),
+        roofGearG,
         d.leftRightLimitG(),
         d.frontShareSoloPermille(),
         d.frontShareTowingPermille(),

@@ -136,7 +136,8 @@ public final class PlanCommand implements Callable<Integer> {
             found.scoreCalculations(),
             OptionalDouble.of(found.tookSeconds()),
             LoadPlanner.homeReasons(report),
-            LoadPlanner.roomLeft(report));
+            LoadPlanner.roomLeft(report),
+            LoadPlanner.bound(report));
     List<Mend> mends = LoadPlanner.mends(report);
     if (json) {
       out.print(ReportWriter.write(report, searched, mends));

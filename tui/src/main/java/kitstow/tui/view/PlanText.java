@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.Loading;
+import kitstow.planner.report.Bound;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.Searched;
@@ -89,6 +90,22 @@ public final class PlanText {
                     .append(" N·m"));
     text.append(". ");
     text.append(home == 0 ? "Nothing stays home." : "Stays home: " + HomeText.inWords(loading));
-    return page.paragraph("Search    ", text.toString());
+    List<String> lines = new ArrayList<>(page.paragraph("Search    ", text.toString()));
+    searched.bound().ifPresent(bound -> lines.addAll(page.paragraph("Floor     ", inWords(bound))));
+    return lines;
+  }
+
+  /** How far the plan can be from the best. */
+  private static String inWords(Bound bound) {
+    return "with these items and the modules where they are no plan has less than "
+        + Figures.near(Math.floor(bound.floorNm()), 0)
+        + " N·m; this one is at most "
+        + Figures.near(Math.ceil(bound.momentNm() - bound.floorNm()), 0)
+        + " N·m above it: "
+        + Figures.near(Math.ceil(bound.gapPercentOfWhole()), 0)
+        + " % of the whole, "
+        + Figures.near(Math.ceil(bound.gapMm()), 0)
+        + " mm of mean place. The floor pours gear like water; the true best is usually nearer the"
+        + " plan.";
   }
 }

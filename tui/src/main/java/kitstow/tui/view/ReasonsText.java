@@ -190,6 +190,8 @@ final class ReasonsText {
   private static String bar(RuleId rule) {
     return switch (rule) {
       case FORBIDDEN_PAIR, GAS_OUTSIDE, FUEL_OUTSIDE -> "barred by company";
+      case UNDER_COVER -> "in the open, where it would get wet";
+      case ROOF_GEAR -> "on a roof, too heavy for one";
       case EMERGENCY_REACH -> "where it would bar emergency gear";
       case SUPPORT, BEARING, CLEAR_COLUMN -> "without firm stand";
       case TWO_BARS -> "without two bars under it";
