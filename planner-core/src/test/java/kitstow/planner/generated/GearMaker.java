@@ -185,7 +185,7 @@ final class GearMaker {
 
   private Pin pin() {
     String space = rig.floorSpaces().get(random.nextInt(rig.floorSpaces().size()));
-    return switch (random.nextInt(rig.small() ? 3 : 4)) {
+    return switch (random.nextInt(4)) {
       case 0 -> new Pin(space, Optional.empty(), Optional.of(Turn.LWH));
       case 3 -> new Pin(space, Optional.of(new SpacePointMm(20, 0, 0)), Optional.of(Turn.LWH));
       default -> new Pin(space, Optional.empty(), Optional.empty());

@@ -53,7 +53,11 @@ class FloorTest {
   }
 
   private static ItemBuilder block(String id, int lengthMm, double kg) {
-    return anItem(id).size(lengthMm, 400, 300).turns(Turn.LWH).massG(Math.round(kg * 1000.0)).bearsG(0L);
+    return anItem(id)
+        .size(lengthMm, 400, 300)
+        .turns(Turn.LWH)
+        .massG(Math.round(kg * 1000.0))
+        .bearsG(0L);
   }
 
   private static LoadPlan solve(Scenario scenario, long seed, long steps) {
