@@ -116,7 +116,12 @@ final class Corners {
     Optional<SpacePointMm> pinned = wanted.item().pin().flatMap(Pin::corner);
     if (pinned.isPresent()) {
       SpacePointMm at = pinned.get();
-      offer(box.minXMm() + at.xMm(), box.minYMm() + at.yMm(), box.minZMm() + at.zMm());
+      int x = box.minXMm() + at.xMm();
+      int y = box.minYMm() + at.yMm();
+      int z = box.minZMm() + at.zMm();
+      if (free(x, y, z)) {
+        test(x, y, z);
+      }
       return;
     }
     row(box.minXMm(), box.minZMm());
@@ -168,14 +173,7 @@ final class Corners {
 
   /** A place, and the same pushed forward as far as it goes. */
   private void offer(int x, int y, int z) {
-    boolean inside =
-        x >= room.minXMm()
-            && x + length <= room.maxXMm()
-            && y >= room.minYMm()
-            && y + width <= room.maxYMm()
-            && z >= room.minZMm()
-            && z + height <= Math.min(room.maxZMm(), scene.site().topZMm());
-    if (!inside || scene.taken(x, y, z, x + length, y + width, z + height)) {
+    if (!free(x, y, z)) {
       return;
     }
     test(x, y, z);
@@ -183,6 +181,17 @@ final class Corners {
     if (forward < x) {
       test(forward, y, z);
     }
+  }
+
+  /** Whether a place is inside the room and nothing stands there. */
+  private boolean free(int x, int y, int z) {
+    return x >= room.minXMm()
+        && x + length <= room.maxXMm()
+        && y >= room.minYMm()
+        && y + width <= room.maxYMm()
+        && z >= room.minZMm()
+        && z + height <= Math.min(room.maxZMm(), scene.site().topZMm())
+        && !scene.taken(x, y, z, x + length, y + width, z + height);
   }
 
   private void test(int x, int y, int z) {

@@ -80,7 +80,7 @@ final class Construction {
   void insert(Packing packing, List<Integer> order, Random random, double blink) {
     RigView view = packing.view();
     LoadSums sums = packing.sums(order);
-    long over = packing.net(sums.overG());
+    long over = sums.overG();
     boolean report = problem.scenario().settings().massLimits() == Settings.MassLimits.REPORT;
     for (int unit : order) {
       Wanted wanted = problem.units().get(unit);
@@ -105,7 +105,7 @@ final class Construction {
         if (cost >= bestCost && bestOver <= over) {
           continue;
         }
-        long then = packing.net(sums.overWithG(unit, found, site));
+        long then = sums.overWithG(unit, found, site);
         boolean better =
             then <= over ? bestOver > over || cost < bestCost : anyway && then < bestOver;
         if (better) {
@@ -117,7 +117,7 @@ final class Construction {
       }
       if (place != null) {
         packing.put(unit, best, place);
-        over = packing.net(sums.overG());
+        over = sums.overG();
       }
     }
   }

@@ -3,6 +3,7 @@ package kitstow.planner.solver;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,7 +67,7 @@ final class LimitShape {
   private final Loading probed;
   private final Map<String, String> spaceOfProbe = new HashMap<>();
   private final Map<String, Integer> spaceIndex = new HashMap<>();
-  private final Map<String, Integer> lineIndex = new HashMap<>();
+  private final Map<String, Integer> lineIndex = new LinkedHashMap<>();
   private final Map<String, LimitGroup> bySignature = new HashMap<>();
 
   LimitShape(RigView view, Scenario scenario) {
@@ -118,6 +119,11 @@ final class LimitShape {
       bySignature.put(signature, group);
     }
     return group;
+  }
+
+  /** Rule and subject of every limit read so far, by index. */
+  List<String> keys() {
+    return new ArrayList<>(lineIndex.keySet());
   }
 
   /** Number of groups read so far. */

@@ -27,6 +27,7 @@ final class LoadSums {
   private final long[][] constant;
   private final long[] over;
   private final long[] overWith;
+  private final long[] credit;
   private final @Nullable LimitGroup[] groupsInUse;
   private final Map<Integer, PlacedItem> onBars = new LinkedHashMap<>();
   private long constantMass;
@@ -36,7 +37,12 @@ final class LoadSums {
   private long heightGMm;
   private long nominalMassG;
 
-  LoadSums(TripTable table) {
+  /**
+   * Sums of no gear.
+   *
+   * @param unavoidable overload by limit that gear cannot help, grams; it does not count
+   */
+  LoadSums(TripTable table, Map<String, Long> unavoidable) {
     this.table = table;
     this.mass = new long[table.stateCount()];
     this.rear = new long[table.stateCount()];
@@ -53,6 +59,10 @@ final class LoadSums {
     }
     this.over = new long[table.lineCount()];
     this.overWith = new long[table.lineCount()];
+    this.credit = new long[table.lineCount()];
+    for (int line = 0; line < credit.length; line++) {
+      credit[line] = unavoidable.getOrDefault(table.lineKey(line), 0L);
+    }
     this.groupsInUse = new LimitGroup[groups];
     for (int s = 0; s < mass.length; s++) {
       groupsInUse[table.group(s).number()] = table.group(s);
@@ -117,7 +127,10 @@ final class LoadSums {
     return Lever.overhangHalfGMm(massG, box.minXMm(), box.maxXMm(), table.wheelbaseMm());
   }
 
-  /** Overload of every limit in its worst state, rounded up to a gram, summed. */
+  /**
+   * Overload of every limit in its worst state, rounded up to a gram, summed, less what no gear can
+   * help.
+   */
   long overG() {
     Arrays.fill(over, 0L);
     for (int s = 0; s < mass.length; s++) {
@@ -130,11 +143,27 @@ final class LoadSums {
           new LimitGroup.Axles(allRear, allFront),
           over);
     }
+    return sumOf(over);
+  }
+
+  private long sumOf(long[] grams) {
     long sum = 0L;
-    for (long grams : over) {
-      sum += grams;
+    for (int line = 0; line < grams.length; line++) {
+      sum += Math.max(0L, grams[line] - credit[line]);
     }
     return onBars.isEmpty() ? sum : sum + barsOverG();
+  }
+
+  /** Overload by limit, only where there is any, without what gear on single bars does. */
+  Map<String, Long> overByLimit() {
+    overG();
+    Map<String, Long> byLimit = new HashMap<>();
+    for (int line = 0; line < over.length; line++) {
+      if (over[line] > 0L) {
+        byLimit.put(table.lineKey(line), over[line]);
+      }
+    }
+    return byLimit;
   }
 
   /** What {@link #overG} would be with one more unit aboard; nothing changes. */
@@ -162,11 +191,7 @@ final class LoadSums {
           massG,
           overWith);
     }
-    long sum = 0L;
-    for (long grams : overWith) {
-      sum += grams;
-    }
-    return onBars.isEmpty() ? sum : sum + barsOverG();
+    return sumOf(overWith);
   }
 
   /** Worst moving rear overhang moment. */

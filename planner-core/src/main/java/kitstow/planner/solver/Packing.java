@@ -207,7 +207,7 @@ final class Packing {
     TripTable table = problem.table(seen, aboard);
     LoadSums now = sums;
     if (now == null || now.table() != table) {
-      now = new LoadSums(table);
+      now = new LoadSums(table, problem.unavoidable());
       forgetSums();
       sums = now;
     }
@@ -228,11 +228,6 @@ final class Packing {
     return now;
   }
 
-  /** Grams over mass limits, less what is over with all gear home. */
-  long net(long overG) {
-    return Math.max(0L, overG - problem.overWithoutGearG());
-  }
-
   /** The score now, by its parts. */
   ScoreLevels levels() {
     LoadSums now = sums(List.of());
@@ -246,7 +241,7 @@ final class Packing {
     }
     return new ScoreLevels(
         seen.view().conflicts(),
-        net(now.overG()),
+        now.overG(),
         mustLeft,
         valueLeft,
         ScoreLevels.steps(now.momentHalfGMm(), problem.stepNm()),

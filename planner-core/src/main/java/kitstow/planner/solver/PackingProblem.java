@@ -2,9 +2,12 @@ package kitstow.planner.solver;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
@@ -48,7 +51,7 @@ final class PackingProblem {
   private final List<int[]> groups;
   private final Finds finds;
   private final Handling handling = new Handling();
-  private final long overWithoutGearG;
+  private final Map<String, Long> unavoidable;
   private int rigsSeen;
   private double stepNm = 5.0;
 
@@ -77,8 +80,7 @@ final class PackingProblem {
     this.varying = thatVary.stream().mapToInt(Integer::intValue).toArray();
     this.groups = groupsOf(units);
     this.finds = new Finds(this);
-    this.overWithoutGearG =
-        new LoadSums(table(rig(firstBays(scenario)), new boolean[units.size()])).overG();
+    this.unavoidable = overWithoutGear();
   }
 
   /** Every module in the first bay it lists that nobody took before it. */
@@ -103,20 +105,29 @@ final class PackingProblem {
     return units;
   }
 
-  /** Ids of all spaces that some choice of bays can have. */
-  List<String> allSpaceIds() {
-    java.util.Set<String> ids = new java.util.LinkedHashSet<>();
-    ids.addAll(rig(firstBays(scenario)).view().rig().spaces().keySet());
+  /** The first bays, and these with one module moved or left out. */
+  private List<Map<String, String>> bayChoices() {
+    List<Map<String, String>> choices = new ArrayList<>();
+    choices.add(firstBays(scenario));
     for (ModuleChoice choice : openModules(scenario)) {
       for (String bay : choice.bayIds()) {
-        java.util.Map<String, String> bays = new LinkedHashMap<>(firstBays(scenario));
+        Map<String, String> bays = new LinkedHashMap<>(firstBays(scenario));
         bays.values().remove(bay);
         bays.put(choice.module().id(), bay);
-        ids.addAll(rig(bays).view().rig().spaces().keySet());
+        choices.add(bays);
       }
-      java.util.Map<String, String> without = new LinkedHashMap<>(firstBays(scenario));
+      Map<String, String> without = new LinkedHashMap<>(firstBays(scenario));
       without.remove(choice.module().id());
-      ids.addAll(rig(without).view().rig().spaces().keySet());
+      choices.add(without);
+    }
+    return choices;
+  }
+
+  /** Ids of all spaces that some choice of bays can have. */
+  List<String> allSpaceIds() {
+    Set<String> ids = new LinkedHashSet<>();
+    for (Map<String, String> bays : bayChoices()) {
+      ids.addAll(rig(bays).view().rig().spaces().keySet());
     }
     return new ArrayList<>(ids);
   }
@@ -225,8 +236,27 @@ final class PackingProblem {
     return index;
   }
 
-  long overWithoutGearG() {
-    return overWithoutGearG;
+  /** Overload by limit that remains with all gear home, whatever bays are tried, grams. */
+  Map<String, Long> unavoidable() {
+    return unavoidable;
+  }
+
+  private Map<String, Long> overWithoutGear() {
+    Map<String, Long> least = null;
+    for (Map<String, String> bays : bayChoices()) {
+      TripTable table = table(rig(bays), new boolean[units.size()]);
+      Map<String, Long> over = new LoadSums(table, Map.of()).overByLimit();
+      if (least == null) {
+        least = new HashMap<>(over);
+      } else {
+        least.keySet().retainAll(over.keySet());
+        least.replaceAll((limit, grams) -> Math.min(grams, over.getOrDefault(limit, grams)));
+      }
+      if (least.isEmpty()) {
+        break;
+      }
+    }
+    return least == null ? Map.of() : least;
   }
 
   double stepNm() {

@@ -36,7 +36,10 @@ final class PlanningMapper {
       module.setBay(packing.wantedBays().getOrDefault(module.id(), PlanningModule.NO_BAY));
       modules.add(module);
     }
-    return new PlanningLoad(problem, items, modules, new ArrayList<>(problem.allSpaceIds()), poses);
+    PlanningLoad load =
+        new PlanningLoad(problem, items, modules, new ArrayList<>(problem.allSpaceIds()), poses);
+    load.setScore(packing.levels().toScore(problem.scenario().settings().massLimits()));
+    return load;
   }
 
   /**

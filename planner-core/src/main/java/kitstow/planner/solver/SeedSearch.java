@@ -36,15 +36,18 @@ final class SeedSearch implements Callable<PlanningLoad> {
     long taken;
     do {
       Round round = budget.next();
+      BendableLongScore bar = best.score();
       PlanningLoad start = budget.rounds() <= 2 ? best : Shake.of(best, random);
       StepCount counted = new StepCount();
       PlanningLoad found = run(start, round, counted);
       taken = counted.steps;
       budget.spend(taken);
       BendableLongScore score = found.score();
-      BendableLongScore bar = best.score();
       if (score != null && (bar == null || score.compareTo(bar) > 0)) {
         best = found;
+      } else if (bar != null) {
+        // A round that ends before it begins leaves its start without a score.
+        best.setScore(bar);
       }
     } while (taken > 0L && !stopped && !budget.spent());
     return best;

@@ -21,7 +21,7 @@ final class TripTable {
 
   private final List<LoadState> states = new ArrayList<>();
   private final int wheelbaseMm;
-  private final int lines;
+  private final List<String> lineKeys;
   private final LimitGroup[] group;
   private final int[] offset;
   private final long[] fixed;
@@ -59,7 +59,7 @@ final class TripTable {
         fixed[offset[s] + i] = fixedLoad(loading, states.get(s), group[s].line(i));
       }
     }
-    this.lines = shape.lines();
+    this.lineKeys = shape.keys();
     this.nominalG = units.stream().mapToLong(unit -> unit.item().mass().massG()).toArray();
     this.varyingG = new long[units.size()][];
     for (int unit = 0; unit < varyingG.length; unit++) {
@@ -150,7 +150,12 @@ final class TripTable {
 
   /** Number of different limits; those of one rule and subject share an index. */
   int lineCount() {
-    return lines;
+    return lineKeys.size();
+  }
+
+  /** Rule and subject of a limit. */
+  String lineKey(int line) {
+    return lineKeys.get(line);
   }
 
   int wheelbaseMm() {

@@ -9,7 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
+import kitstow.planner.LoadPlanner;
 import kitstow.planner.generated.GeneratedScenarios;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.geometry.Turn;
@@ -24,8 +24,6 @@ import kitstow.planner.testkit.ItemBuilder;
 import kitstow.planner.testkit.Masses;
 import kitstow.planner.testkit.RigBuilder;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /** The floor under the moment of all plans; rigs and gear are invented, the arithmetic is not. */
 class FloorTest {
@@ -53,7 +51,11 @@ class FloorTest {
   }
 
   private static ItemBuilder block(String id, int lengthMm, double kg) {
-    return anItem(id).size(lengthMm, 400, 300).turns(Turn.LWH).massG(Math.round(kg * 1000.0)).bearsG(0L);
+    return anItem(id)
+        .size(lengthMm, 400, 300)
+        .turns(Turn.LWH)
+        .massG(Math.round(kg * 1000.0))
+        .bearsG(0L);
   }
 
   private static LoadPlan solve(Scenario scenario, long seed, long steps) {
@@ -99,26 +101,33 @@ class FloorTest {
         .isGreaterThanOrEqualTo(bound(scenario, plan, 0).floorNm());
   }
 
-  static IntStream numbers() {
-    return IntStream.range(0, 12);
-  }
-
-  @ParameterizedTest
-  @MethodSource("numbers")
-  void noPlanOfTheSameItemsIsBelowTheFloorOfAnother(int number) {
-    Scenario scenario = GeneratedScenarios.of(number);
-    LoadPlan one = solve(scenario, 1L, 40L);
-    Bound floor = bound(scenario, one, 120);
-
-    assertThat(floor.floorNm()).isLessThanOrEqualTo(floor.momentNm());
-    assertThat(floor.floorNm()).isGreaterThanOrEqualTo(floor.fixedNm() * (1.0 - 1.0e-6));
-    for (long seed = 2L; seed < 8L; seed++) {
-      LoadPlan other = solve(scenario, seed, 10L);
-      if (items(other).equals(items(one)) && other.moduleBays().equals(one.moduleBays())) {
-        double moment = bound(scenario, other, 0).momentNm();
-        assertThat(moment).as("seed %d", seed).isGreaterThanOrEqualTo(floor.floorNm());
+  @Test
+  void noPlanOfTheSameItemsIsBelowTheFloorOfAnother() {
+    int floors = 0;
+    int compared = 0;
+    for (int number = 0; number < 16; number++) {
+      Scenario scenario = GeneratedScenarios.of(number);
+      LoadPlan one = solve(scenario, 1L, 40L);
+      if (!LoadPlanner.bound(LoadPlanner.check(scenario, one)).isPresent()) {
+        continue;
+      }
+      floors++;
+      Bound floor = bound(scenario, one, 120);
+      assertThat(floor.floorNm()).as("rig %d", number).isLessThanOrEqualTo(floor.momentNm());
+      assertThat(floor.floorNm()).isGreaterThanOrEqualTo(floor.fixedNm() * (1.0 - 1.0e-6));
+      for (long seed = 2L; seed < 8L; seed++) {
+        LoadPlan other = solve(scenario, seed, 10L);
+        if (items(other).equals(items(one)) && other.moduleBays().equals(one.moduleBays())) {
+          compared++;
+          double moment = bound(scenario, other, 0).momentNm();
+          assertThat(moment)
+              .as("rig %d, seed %d", number, seed)
+              .isGreaterThanOrEqualTo(floor.floorNm());
+        }
       }
     }
+    assertThat(floors).isGreaterThanOrEqualTo(5);
+    assertThat(compared).isGreaterThanOrEqualTo(3);
   }
 
   private static Set<String> items(LoadPlan plan) {

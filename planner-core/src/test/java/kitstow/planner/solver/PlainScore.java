@@ -61,7 +61,7 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
     }
     return new ScoreLevels(
         refused + conflicts(situation),
-        Math.max(0L, overG(situation) - problem.overWithoutGearG()),
+        overG(situation, problem.unavoidable()),
         must,
         value,
         ScoreLevels.steps(worstMoment(situation), problem.stepNm()),
@@ -117,7 +117,7 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
     return conflicts;
   }
 
-  private static long overG(Situation situation) {
+  private static long overG(Situation situation, Map<String, Long> unavoidable) {
     Map<String, Long> over = new HashMap<>();
     for (LoadState state : situation.judgedStates()) {
       if (state.kind() == LoadKind.CERTIFICATION) {
@@ -132,7 +132,9 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
         }
       }
     }
-    return over.values().stream().mapToLong(Long::longValue).sum();
+    return over.entrySet().stream()
+        .mapToLong(one -> Math.max(0L, one.getValue() - unavoidable.getOrDefault(one.getKey(), 0L)))
+        .sum();
   }
 
   /** Worst moving moment of any plan. */
