@@ -45,7 +45,8 @@ public final class ShippedFiles {
         .toList();
   }
 
-  static Scenario scenario(String name) {
+  /** A scenario as it is shipped. */
+  public static Scenario scenario(String name) {
     return value(name, ScenarioReader.read(text(FOLDER.resolve(name + JSON)), CATALOGUE));
   }
 
