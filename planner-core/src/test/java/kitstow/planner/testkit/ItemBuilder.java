@@ -24,12 +24,14 @@ public final class ItemBuilder {
   private final List<KeepClear> keepClear = new ArrayList<>();
   private List<SizeMm> shapes = List.of(new SizeMm(400, 300, 200));
   private long massG = Masses.kg(10);
+  private long toleranceG;
   private Optional<Content> content = Optional.empty();
   private Set<Turn> turns = EnumSet.of(Turn.LWH, Turn.WLH);
   private long bearsG = Masses.kg(100);
   private Set<Mark> marks = Set.of();
   private Reach reach = Reach.RARE;
   private Need need = Need.NICE;
+  private int value = 1;
   private int quantity = 1;
   private Optional<Growth> growth = Optional.empty();
   private Optional<Pin> pin = Optional.empty();
@@ -58,6 +60,12 @@ public final class ItemBuilder {
   /** Its mass, full. */
   public ItemBuilder massG(long value) {
     massG = value;
+    return this;
+  }
+
+  /** By how much its mass may be off. */
+  public ItemBuilder toleranceG(long value) {
+    toleranceG = value;
     return this;
   }
 
@@ -109,6 +117,12 @@ public final class ItemBuilder {
     return this;
   }
 
+  /** What leaving one unit home costs. */
+  public ItemBuilder value(int cost) {
+    value = cost;
+    return this;
+  }
+
   /** How many units there are. */
   public ItemBuilder quantity(int value) {
     quantity = value;
@@ -135,7 +149,7 @@ public final class ItemBuilder {
         /* entryId= */ id,
         /* source= */ "test",
         shapes,
-        Masses.weighed(massG),
+        Masses.weighed(massG, toleranceG),
         content,
         turns,
         bearsG,
@@ -144,7 +158,7 @@ public final class ItemBuilder {
         reach,
         /* group= */ Optional.empty(),
         need,
-        /* value= */ 1,
+        value,
         quantity,
         growth,
         pin);
