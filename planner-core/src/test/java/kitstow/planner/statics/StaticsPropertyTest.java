@@ -101,7 +101,7 @@ class StaticsPropertyTest {
       for (LimitRule rule : RuleBook.LIMITS) {
         for (LoadLine line : rule.lines(loading, state)) {
           LoadLine.Term term = line.terms().get(random.nextInt(line.terms().size()));
-          long addG = 1 + random.nextInt(20_000);
+          long addG = 1L + random.nextInt(20_000);
           LoadState then = heavier(state, term.body(), addG);
           double before = Margin.of(loading, state, line).marginKg();
           double after = Margin.of(loading, then, line).marginKg();
