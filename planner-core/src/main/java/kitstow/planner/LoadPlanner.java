@@ -19,7 +19,6 @@ import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Settings;
-import kitstow.planner.report.Bound;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
@@ -28,6 +27,7 @@ import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.solver.Floor;
 import kitstow.planner.solver.PlanSearch;
+import kitstow.planner.statics.Bound;
 
 /**
  * The door to the planner for screens, the command line and apps: find a plan, judge a plan.

@@ -9,7 +9,6 @@ import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Ute;
-import kitstow.planner.report.Bound;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
@@ -19,6 +18,7 @@ import kitstow.planner.report.Searched;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.report.Verdict;
 import kitstow.planner.report.WeighFirst;
+import kitstow.planner.statics.Bound;
 
 /**
  * Writes a report as JSON. From its bodies, masses and shifts alone the totals, axle loads, centre

@@ -30,6 +30,7 @@ public final class Decoder {
   private final SiteMap sites;
   private final PlacementJudge judge;
   private final PlaceCost cost;
+  private final PlaceCost stackedCost;
   private final int supportPermille;
   private final IdentityHashMap<Item, long[]> admitted = new IdentityHashMap<>();
 
@@ -50,7 +51,8 @@ public final class Decoder {
   public Decoder(Rig rig, SiteMap sites) {
     this.sites = sites;
     this.judge = new PlacementJudge(rig);
-    this.cost = new PlaceCost(rig.scenario().ute().wheelbaseMm());
+    this.cost = new PlaceCost(rig.scenario().ute().wheelbaseMm(), /* stacked= */ false);
+    this.stackedCost = new PlaceCost(rig.scenario().ute().wheelbaseMm(), /* stacked= */ true);
     this.supportPermille = rig.scenario().settings().supportPermille();
   }
 
@@ -113,7 +115,7 @@ public final class Decoder {
         return new Found(Optional.empty(), RuleId.FORBIDDEN_PAIR);
       }
     }
-    Corners corners = new Corners(scene, cost, supportPermille);
+    Corners corners = new Corners(scene, wanted.stacked() ? stackedCost : cost, supportPermille);
     if (wanted.firstPose() >= 0 && (poses >> wanted.firstPose() & 1L) != 0L) {
       corners.add(wanted, wanted.firstPose());
       Found found = best(wanted, at, scene, corners);

@@ -10,15 +10,20 @@ final class PlaceCost {
   /** What a millimetre of height costs against one of mean reach behind the rear axle. */
   private static final double HEIGHT_COST = 0.25;
 
+  /** The same for what goes rather on top of others than further back. */
+  private static final double STACKED_HEIGHT_COST = 0.02;
+
   /** What a millimetre rearward costs where all of it lies ahead of the rear axle. */
   private static final double AHEAD_COST = 0.02;
 
   private static final double ACROSS_COST = 0.001;
 
   private final int rearAxleXMm;
+  private final double heightCost;
 
-  PlaceCost(int rearAxleXMm) {
+  PlaceCost(int rearAxleXMm, boolean stacked) {
     this.rearAxleXMm = rearAxleXMm;
+    this.heightCost = stacked ? STACKED_HEIGHT_COST : HEIGHT_COST;
   }
 
   double of(int minX, int maxX, int minY, int minZ, BoxMm space) {
@@ -26,7 +31,7 @@ final class PlaceCost {
     double b = (double) maxX - rearAxleXMm;
     double behind = a >= 0.0 ? (a + b) / 2.0 : b <= 0.0 ? 0.0 : b * b / (2.0 * (b - a));
     return behind
-        + HEIGHT_COST * (minZ - space.minZMm())
+        + heightCost * (minZ - space.minZMm())
         + AHEAD_COST * (minX - space.minXMm())
         + ACROSS_COST * (minY - space.minYMm());
   }

@@ -11,15 +11,17 @@ import kitstow.planner.model.Item;
  * @param key its body key
  * @param poses the ways it may stand
  * @param firstPose index of the pose to try before all others, or -1
+ * @param stacked whether it goes rather on top of others than further back
  */
-public record Wanted(Item item, int unit, String key, List<Pose> poses, int firstPose) {
+public record Wanted(
+    Item item, int unit, String key, List<Pose> poses, int firstPose, boolean stacked) {
   /** A unit without a preferred pose. */
   public static Wanted of(Item item, int unit) {
-    return new Wanted(item, unit, item.keyOf(unit), Pose.of(item), -1);
+    return new Wanted(item, unit, item.keyOf(unit), Pose.of(item), -1, false);
   }
 
   /** The same unit with a pose to try first. */
-  public Wanted preferring(int pose) {
-    return new Wanted(item, unit, key, poses, pose);
+  public Wanted preferring(int pose, boolean ratherStacked) {
+    return new Wanted(item, unit, key, poses, pose, ratherStacked);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import kitstow.planner.statics.Bound;
 
 /**
  * How a plan was searched for, why what stays home does, and what room is left.

@@ -84,6 +84,7 @@ final class Construction {
     boolean report = problem.scenario().settings().massLimits() == Settings.MassLimits.REPORT;
     for (int unit : order) {
       Wanted wanted = problem.units().get(unit);
+      int pose = blink > 0.0 ? poseChoice(wanted, random) : 0;
       boolean anyway = report && wanted.item().need() == Need.MUST;
       int best = -1;
       PlacedItem place = null;
@@ -97,7 +98,7 @@ final class Construction {
         if (!view.decoder().mayHold(wanted, site) || (blink > 0.0 && random.nextDouble() < blink)) {
           continue;
         }
-        PlacedItem found = packing.tryAt(unit, site);
+        PlacedItem found = packing.tryAt(unit, pose, site);
         if (found == null) {
           continue;
         }
@@ -116,9 +117,15 @@ final class Construction {
         }
       }
       if (place != null) {
-        packing.put(unit, best, place);
+        packing.put(unit, pose, best, place);
         over = sums.overG();
       }
     }
+  }
+
+  /** Mostly none in particular; now and then another one, or rather on top of others. */
+  private static int poseChoice(Wanted wanted, Random random) {
+    int pose = random.nextInt(6) == 0 ? 1 + random.nextInt(wanted.poses().size()) : 0;
+    return random.nextInt(3) == 0 ? pose + PlanningItem.STACKED : pose;
   }
 }

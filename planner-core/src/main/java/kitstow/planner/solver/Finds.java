@@ -30,8 +30,9 @@ final class Finds {
   /** Where a unit stands in a space as it is, or null. */
   @Nullable PlacedItem find(RigView view, int unit, int poseChoice, int site, Ground ground) {
     Wanted wanted = problem.units().get(unit);
-    if (poseChoice > wanted.poses().size()) {
-      return find(view, unit, 0, site, ground);
+    int pose = poseChoice % PlanningItem.STACKED;
+    if (pose > wanted.poses().size()) {
+      return find(view, unit, poseChoice - pose, site, ground);
     }
     long key =
         Ground.mix(
@@ -39,12 +40,14 @@ final class Finds {
                 ^ Ground.mix(
                     ((long) view.number() << 44)
                         ^ ((long) site << 32)
-                        ^ ((long) problem.kindOf(unit) << 8)
+                        ^ ((long) problem.kindOf(unit) << 10)
                         ^ poseChoice
                         ^ 0x5DEECE66DL));
     long known = memory.get(key);
     if (known == LongMemory.UNKNOWN) {
-      Decoder.Found found = view.decoder().find(wanted.preferring(poseChoice - 1), site, ground);
+      Decoder.Found found =
+          view.decoder()
+              .find(wanted.preferring(pose - 1, poseChoice >= PlanningItem.STACKED), site, ground);
       known = found.place().isPresent() ? packed(wanted, found.place().get()) : NOWHERE;
       memory.put(key, known);
     }

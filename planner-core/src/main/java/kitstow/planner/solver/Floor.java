@@ -15,7 +15,7 @@ import kitstow.planner.packing.Pose;
 import kitstow.planner.packing.Room;
 import kitstow.planner.packing.SiteMap;
 import kitstow.planner.packing.Wanted;
-import kitstow.planner.report.Bound;
+import kitstow.planner.statics.Bound;
 import kitstow.planner.statics.Lever;
 import kitstow.planner.statics.OverhangMoment;
 import kitstow.planner.trip.Timeline;

@@ -155,17 +155,17 @@ final class Packing {
   }
 
   /** Where a unit that is nowhere now would stand in a space after all others, or null. */
-  @Nullable PlacedItem tryAt(int unit, int siteIndex) {
+  @Nullable PlacedItem tryAt(int unit, int poseChoice, int siteIndex) {
     settle();
-    return problem.finds().find(view(), unit, 0, siteIndex, ground);
+    return problem.finds().find(view(), unit, poseChoice, siteIndex, ground);
   }
 
   /** Puts a unit that is nowhere now where {@link #tryAt} found room for it. */
-  void put(int unit, int siteIndex, PlacedItem item) {
+  void put(int unit, int poseChoice, int siteIndex, PlacedItem item) {
     settle();
     space[unit] = item.space().id();
     site[unit] = siteIndex;
-    pose[unit] = 0;
+    pose[unit] = poseChoice;
     rank[unit] = ++highestRank;
     placed[unit] = item;
     ground.add(item, siteIndex, problem.kindOf(unit));

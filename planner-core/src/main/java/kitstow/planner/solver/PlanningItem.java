@@ -9,6 +9,9 @@ import org.optaplanner.core.api.domain.variable.PlanningVariable;
 /** One unit of gear as the search sees it. Annotations stand on fields for Android's sake. */
 @PlanningEntity
 class PlanningItem {
+  /** Added to a pose for what goes rather on top of others than further back. */
+  static final int STACKED = 100;
+
   @PlanningId private String key;
   private int index;
   private @Nullable Wanted wanted;
@@ -17,7 +20,7 @@ class PlanningItem {
   @PlanningVariable(valueRangeProviderRefs = "spaces", nullable = true)
   private @Nullable String space;
 
-  /** Pose to try first: 0 for none, else its index plus one. */
+  /** Pose to try first: 0 for none, else its index plus one; and {@link #STACKED} or not. */
   @PlanningVariable(valueRangeProviderRefs = "poses")
   private Integer pose = 0;
 

@@ -52,6 +52,7 @@ class PlanningLoad {
     this.spaces.addAll(spaces);
     for (int i = 0; i <= poses; i++) {
       this.poses.add(i);
+      this.poses.add(i + PlanningItem.STACKED);
     }
     for (int i = 0; i < Math.max(1, items.size()); i++) {
       this.ranks.add(i);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.ModuleChoice;
+import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
 import kitstow.planner.packing.Pose;
 import kitstow.planner.packing.Wanted;
@@ -63,14 +64,32 @@ final class PlanningMapper {
       Wanted wanted = problem.units().get(i);
       unitOf.put(wanted.item().id() + " " + wanted.unit(), i);
     }
-    int rank = 0;
     for (Placement placement : plan.placements()) {
       Integer unit = unitOf.get(placement.itemId() + " " + placement.unit());
       if (unit != null) {
-        packing.assign(unit, placement.spaceId(), poseOf(problem, unit, placement), rank++);
+        putBack(packing, unit, placement);
       }
     }
     return packing;
+  }
+
+  /** Puts a unit where a plan has it if the search would ever put it there, else near it. */
+  private static void putBack(Packing packing, int unit, Placement placement) {
+    int site = packing.view().sites().indexOf(placement.spaceId());
+    int pose = poseOf(packing.problem(), unit, placement);
+    int[] choices = {0, PlanningItem.STACKED, pose, pose + PlanningItem.STACKED};
+    PlacedItem any = null;
+    for (int choice : choices) {
+      PlacedItem found = site < 0 ? null : packing.tryAt(unit, choice, site);
+      if (found != null && found.placement().equals(placement)) {
+        packing.put(unit, choice, site, found);
+        return;
+      }
+      any = found == null ? any : found;
+    }
+    if (any != null) {
+      packing.put(unit, pose, site, any);
+    }
   }
 
   private static int poseOf(PackingProblem problem, int unit, Placement placement) {

@@ -63,7 +63,9 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
     List<Reassign.Change> changes = new ArrayList<>();
     for (int unit : out) {
       PlanningItem item = load.items().get(unit);
-      changes.add(new Reassign.Change(item, scratch.spaceOf(unit), 0, scratch.rankOf(unit)));
+      changes.add(
+          new Reassign.Change(
+              item, scratch.spaceOf(unit), scratch.poseOf(unit), scratch.rankOf(unit)));
     }
     return new Reassign(changes);
   }

@@ -15,9 +15,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import kitstow.planner.LoadPlanner;
-import kitstow.planner.report.Bound;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Searched;
+import kitstow.planner.statics.Bound;
 import org.junit.jupiter.api.Test;
 
 /** Reports keep to the schema that is published with them. */

@@ -19,7 +19,7 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Surface;
-import kitstow.planner.report.Bound;
+import kitstow.planner.statics.Bound;
 import kitstow.planner.testkit.ItemBuilder;
 import kitstow.planner.testkit.Masses;
 import kitstow.planner.testkit.RigBuilder;

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.Loading;
-import kitstow.planner.report.Bound;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.Searched;
+import kitstow.planner.statics.Bound;
 
 /** A plan that was searched for: how it was found, and the report on it. */
 public final class PlanText {

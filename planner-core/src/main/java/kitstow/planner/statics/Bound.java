@@ -1,4 +1,4 @@
-package kitstow.planner.report;
+package kitstow.planner.statics;
 
 /**
  * How far a plan can be from the best possible one for the items it places, its modules staying
@@ -11,8 +11,6 @@ package kitstow.planner.report;
  * @param gearKg mass of the placed gear in that state
  */
 public record Bound(double floorNm, double momentNm, double fixedNm, double gearKg) {
-  private static final double STANDARD_GRAVITY_M_S2 = 9.80665;
-
   /** Gap as a share of the whole moment, per cent. */
   public double gapPercentOfWhole() {
     return momentNm <= 0.0 ? 0.0 : 100.0 * (momentNm - floorNm) / momentNm;
@@ -26,6 +24,8 @@ public record Bound(double floorNm, double momentNm, double fixedNm, double gear
 
   /** Gap in millimetres of mean place of all placed gear. */
   public double gapMm() {
-    return gearKg <= 0.0 ? 0.0 : (momentNm - floorNm) * 1000.0 / (STANDARD_GRAVITY_M_S2 * gearKg);
+    return gearKg <= 0.0
+        ? 0.0
+        : (momentNm - floorNm) * 1000.0 / (Lever.STANDARD_GRAVITY_M_S2 * gearKg);
   }
 }
