@@ -8,7 +8,7 @@ import kitstow.planner.model.RuleId;
 import kitstow.planner.report.Finding;
 
 /** Findings, gravest first: what, by how much, when, and what would mend it. */
-final class FindingsText {
+public final class FindingsText {
   /** Notes of one rule that are told when not all are asked for. */
   private static final int MOST_NOTES = 3;
 
@@ -17,14 +17,16 @@ final class FindingsText {
   private final Page page;
   private final boolean all;
 
-  FindingsText(Subjects subjects, StateNames states, Page page, boolean all) {
+  /** Findings told with names, on a page. */
+  public FindingsText(Subjects subjects, StateNames states, Page page, boolean all) {
     this.subjects = subjects;
     this.states = states;
     this.page = page;
     this.all = all;
   }
 
-  List<String> lines(List<Finding> findings) {
+  /** The findings, one after the other. */
+  public List<String> lines(List<Finding> findings) {
     if (findings.isEmpty()) {
       return List.of("None: no rule is broken and nothing is in doubt.");
     }
@@ -80,7 +82,7 @@ final class FindingsText {
   }
 
   /** The sentence, under the plain name of the limit where it is about one; without a full stop. */
-  static String sentence(Finding finding, Subjects subjects) {
+  public static String sentence(Finding finding, Subjects subjects) {
     String subject = finding.subjectIds().isEmpty() ? "" : finding.subjectIds().get(0);
     String message = finding.message();
     if (isLimit(finding.rule())) {

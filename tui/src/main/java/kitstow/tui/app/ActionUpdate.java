@@ -1,0 +1,135 @@
+package kitstow.tui.app;
+
+import java.util.List;
+import java.util.Optional;
+import kitstow.planner.report.StateFigures;
+import kitstow.tui.keys.Action;
+
+/** What an action makes of a state. */
+final class ActionUpdate {
+  private static final int SCREENFUL = 10;
+
+  private ActionUpdate() {}
+
+  static Step apply(AppState state, Action action) {
+    return switch (action) {
+      case QUIT -> Step.to(state, new Effect.End());
+      case HELP -> Step.to(state.with(new Overlay.Keys(0)));
+      case BACK -> back(state);
+      case TAKE -> take(state);
+      case UP -> moved(state, -1, 0, 1);
+      case DOWN -> moved(state, 1, 0, -1);
+      case LEFT -> moved(state, 0, -1, 0);
+      case RIGHT -> moved(state, 0, 1, 0);
+      case PAGE_UP -> moved(state, -SCREENFUL, 0, 0);
+      case PAGE_DOWN -> moved(state, SCREENFUL, 0, 0);
+      default -> state.work().map(work -> inWork(state, work, action)).orElse(Step.to(state));
+    };
+  }
+
+  private static Step inWork(AppState state, Work work, Action action) {
+    Looking looking = work.looking();
+    return switch (action) {
+      case SHEET_LOAD -> to(state, work, Sheet.LOAD);
+      case SHEET_LIMITS -> to(state, work, Sheet.LIMITS);
+      case SHEET_PACK -> to(state, work, Sheet.PACK);
+      case SHEET_HOME -> to(state, work, Sheet.HOME);
+      case SHEET_ROOM -> to(state, work, Sheet.ROOM);
+      case SHEET_FINDINGS -> to(state, work, Sheet.FINDINGS);
+      case NEXT_SHEET -> to(state, work, looking.sheet().plus(1));
+      case PREVIOUS_SHEET -> to(state, work, looking.sheet().plus(-1));
+      case NEXT_THING -> chosen(state, work, Things.beside(work.loading(), looking.chosen(), 1));
+      case PREVIOUS_THING ->
+          chosen(state, work, Things.beside(work.loading(), looking.chosen(), -1));
+      case FIND -> Step.to(state.with(new Overlay.Find("", looking)));
+      case NEXT_VIEW -> looking(state, work, looking.from(looking.eye().next()));
+      case ZOOM_IN -> looking(state, work, looking.zoomed(1));
+      case ZOOM_OUT -> looking(state, work, looking.zoomed(-1));
+      case PAN_LEFT -> looking(state, work, looking.panned(-1, 0));
+      case PAN_RIGHT -> looking(state, work, looking.panned(1, 0));
+      case PAN_UP -> looking(state, work, looking.panned(0, 1));
+      case PAN_DOWN -> looking(state, work, looking.panned(0, -1));
+      case NEXT_STATE -> inState(state, work, 1);
+      case PREVIOUS_STATE -> inState(state, work, -1);
+      case WORST_STATE -> looking(state, work, looking.in(""));
+      default -> Step.to(state);
+    };
+  }
+
+  private static Step back(AppState state) {
+    if (state.work().isEmpty()) {
+      return Step.to(state);
+    }
+    Work work = state.work().get();
+    if (work.looking().sheet() != Sheet.LOAD) {
+      return to(state, work, Sheet.LOAD);
+    }
+    return Step.to(state.closed(), new Effect.ListFolder(state.shelf().folder()));
+  }
+
+  private static Step take(AppState state) {
+    Shelf shelf = state.shelf();
+    return state.work().isPresent() || shelf.entries().isEmpty()
+        ? Step.to(state)
+        : Step.to(
+            state.saying("reading ..."), new Effect.Open(shelf.entries().get(shelf.row()).file()));
+  }
+
+  /** Up and down a list, or to the neighbour in a picture. */
+  private static Step moved(AppState state, int rows, int across, int up) {
+    if (state.work().isEmpty()) {
+      return Step.to(state.with(state.shelf().atRow(state.shelf().row() + rows)));
+    }
+    Work work = state.work().get();
+    Looking looking = work.looking();
+    if (looking.sheet() != Sheet.LOAD) {
+      return looking(state, work, looking.atRow(looking.row() + rows));
+    }
+    Optional<String> next =
+        Things.neighbour(work.loading(), looking.chosen(), looking.eye(), across, up);
+    return next.map(key -> looking(state, work, looking.at(key))).orElse(Step.to(state));
+  }
+
+  /** Chooses a thing and looks from where it is seen. */
+  static Step chosen(AppState state, Work work, String key) {
+    Looking looking = work.looking();
+    return looking(
+        state, work, looking.from(Things.seenFrom(work.loading(), key, looking.eye())).at(key));
+  }
+
+  private static Step inState(AppState state, Work work, int by) {
+    List<StateFigures> states = work.states();
+    if (states.isEmpty()) {
+      return Step.to(state);
+    }
+    int index = Math.max(0, Math.min(states.size() - 1, work.stateIndex() + by));
+    return looking(state, work, work.looking().in(states.get(index).state().id()));
+  }
+
+  private static Step to(AppState state, Work work, Sheet sheet) {
+    return advised(state.with(work.with(work.looking().on(sheet))));
+  }
+
+  private static Step looking(AppState state, Work work, Looking looking) {
+    return Step.to(state.with(work.with(looking)));
+  }
+
+  /** Asks for advice where the page needs it and there is none. */
+  static Step advised(AppState state) {
+    Optional<Effect> asked =
+        state
+            .work()
+            .filter(work -> work.judged() && work.advice().isEmpty())
+            .filter(work -> needsAdvice(work.looking().sheet()))
+            .flatMap(Work::report)
+            .map(Effect.Advise::new);
+    return asked.map(effect -> Step.to(state, effect)).orElse(Step.to(state));
+  }
+
+  private static boolean needsAdvice(Sheet sheet) {
+    return switch (sheet) {
+      case LOAD, LIMITS, FINDINGS -> false;
+      case PACK, HOME, ROOM -> true;
+    };
+  }
+}

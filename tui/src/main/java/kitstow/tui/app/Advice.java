@@ -1,0 +1,24 @@
+package kitstow.tui.app;
+
+import java.util.List;
+import kitstow.planner.advice.PackList;
+import kitstow.planner.advice.SpaceRoom;
+import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.HomeReason;
+
+/**
+ * What follows from a report.
+ *
+ * @param report the report
+ * @param pack pack list
+ * @param home reasons for what stays home
+ * @param room room left
+ */
+public record Advice(
+    CheckReport report, PackList pack, List<HomeReason> home, List<SpaceRoom> room) {
+  /** Copies its collections. */
+  public Advice {
+    home = List.copyOf(home);
+    room = List.copyOf(room);
+  }
+}

@@ -1,0 +1,66 @@
+package kitstow.tui.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import kitstow.tui.keys.Place;
+
+/**
+ * Everything the screen shows.
+ *
+ * @param size size of the screen
+ * @param ascii whether only ASCII may be used
+ * @param shelf scenarios there are
+ * @param work what is open
+ * @param overlay what lies over the page
+ * @param note one line about what has just happened, or ""
+ */
+public record AppState(
+    Size size, boolean ascii, Shelf shelf, Optional<Work> work, Overlay overlay, String note) {
+
+  /** How the program starts. */
+  public static AppState start(Size size, boolean ascii, Path folder) {
+    return new AppState(
+        size,
+        ascii,
+        new Shelf(folder, List.of(), 0, /* listed= */ false),
+        Optional.empty(),
+        Overlay.NONE,
+        "");
+  }
+
+  /** Which keys hold. */
+  public Place place() {
+    return work.map(open -> open.looking().sheet().place()).orElse(Place.SHELF);
+  }
+
+  /** Another size. */
+  public AppState with(Size other) {
+    return new AppState(other, ascii, shelf, work, overlay, note);
+  }
+
+  /** Another list. */
+  public AppState with(Shelf other) {
+    return new AppState(size, ascii, other, work, overlay, note);
+  }
+
+  /** Something open. */
+  public AppState with(Work other) {
+    return new AppState(size, ascii, shelf, Optional.of(other), overlay, note);
+  }
+
+  /** Nothing open. */
+  public AppState closed() {
+    return new AppState(size, ascii, shelf, Optional.empty(), Overlay.NONE, "");
+  }
+
+  /** Something over the page. */
+  public AppState with(Overlay other) {
+    return new AppState(size, ascii, shelf, work, other, note);
+  }
+
+  /** Something to say. */
+  public AppState saying(String text) {
+    return new AppState(size, ascii, shelf, work, overlay, text);
+  }
+}

@@ -1,0 +1,67 @@
+package kitstow.tui.keys;
+
+/** What a key can do. */
+public enum Action {
+  /** Ends the program. */
+  QUIT,
+  /** Shows all keys. */
+  HELP,
+  /** Leaves what is open. */
+  BACK,
+  /** Opens or takes what is chosen. */
+  TAKE,
+  /** The page of the load. */
+  SHEET_LOAD,
+  /** The page of limits. */
+  SHEET_LIMITS,
+  /** The pack list. */
+  SHEET_PACK,
+  /** What stays home and why. */
+  SHEET_HOME,
+  /** What room is left. */
+  SHEET_ROOM,
+  /** What is broken, doubtful or worth knowing. */
+  SHEET_FINDINGS,
+  /** The next page. */
+  NEXT_SHEET,
+  /** The page before. */
+  PREVIOUS_SHEET,
+  /** One up. */
+  UP,
+  /** One down. */
+  DOWN,
+  /** One to the left. */
+  LEFT,
+  /** One to the right. */
+  RIGHT,
+  /** A screen up. */
+  PAGE_UP,
+  /** A screen down. */
+  PAGE_DOWN,
+  /** The next thing. */
+  NEXT_THING,
+  /** The thing before. */
+  PREVIOUS_THING,
+  /** Finds a thing by its name. */
+  FIND,
+  /** The next view. */
+  NEXT_VIEW,
+  /** Nearer. */
+  ZOOM_IN,
+  /** Farther. */
+  ZOOM_OUT,
+  /** Moves the picture to the left. */
+  PAN_LEFT,
+  /** Moves the picture to the right. */
+  PAN_RIGHT,
+  /** Moves the picture up. */
+  PAN_UP,
+  /** Moves the picture down. */
+  PAN_DOWN,
+  /** The next state of the trip. */
+  NEXT_STATE,
+  /** The state before. */
+  PREVIOUS_STATE,
+  /** The state in which a limit is tightest. */
+  WORST_STATE
+}
