@@ -9,7 +9,6 @@ import kitstow.planner.advice.HomeReasons;
 import kitstow.planner.advice.PackList;
 import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.advice.RoomLeft;
-import kitstow.planner.advice.SpaceRoom;
 import kitstow.planner.audit.Audit;
 import kitstow.planner.audit.AuditFinding;
 import kitstow.planner.model.LoadKind;
@@ -20,6 +19,7 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
+import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.solver.PlanSearch;
 
@@ -80,6 +80,15 @@ public final class LoadPlanner {
   public static CheckReport withoutTrailer(CheckReport report) {
     Loading loading = report.situation().loading();
     return check(PlanFigures.withoutTrailer(loading.scenario()), loading.plan());
+  }
+
+  /**
+   * The rig of a judged plan judged again on a day at work: fit-out, emergency gear and tanks as
+   * they are, the driver alone, no trailer, the trip's other gear left, one day on the road.
+   */
+  public static CheckReport workDay(CheckReport report) {
+    Loading loading = report.situation().loading();
+    return check(PlanFigures.workDay(loading.scenario()), PlanFigures.workDay(loading));
   }
 
   /** In which order a judged plan is packed, and where everything is. */

@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import kitstow.tui.cli.CheckCommand;
 import kitstow.tui.cli.CompareCommand;
 import kitstow.tui.cli.ExitCode;
+import kitstow.tui.cli.GearCommand;
 import kitstow.tui.cli.OwnFault;
 import kitstow.tui.cli.PlanCommand;
 import kitstow.tui.cli.RulesCommand;
@@ -29,7 +30,13 @@ import picocli.CommandLine.Spec;
     name = "kitstow",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {PlanCommand.class, CheckCommand.class, CompareCommand.class, RulesCommand.class},
+    subcommands = {
+      PlanCommand.class,
+      CheckCommand.class,
+      CompareCommand.class,
+      GearCommand.class,
+      RulesCommand.class
+    },
     description = "Plans where the kit goes in a ute with a tray and a canopy.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

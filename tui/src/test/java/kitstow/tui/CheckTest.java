@@ -56,7 +56,7 @@ class CheckTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"remote-fortnight", "dual-cab-fortnight"})
+  @ValueSource(strings = {"remote-fortnight", "dual-cab-fortnight", "counter-1500", "work-day"})
   void theReportOfAShippedScenarioIsTheOneBesideIt(String name) {
     Run run = Run.of("check", shipped(name + ".json"), shipped(name + ".plan.json"));
     assertThat(run.err()).isEmpty();

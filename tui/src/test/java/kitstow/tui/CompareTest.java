@@ -55,6 +55,14 @@ class CompareTest {
   }
 
   @Test
+  void aWorkDayKeepsTheFitOutAndTheEmergencyGear() {
+    Run run = Run.of("compare", PLANNED, "--work-day");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    Golden.assertSame("small/work-day.txt", run.outLines());
+  }
+
+  @Test
   void oneColumnOrTooManyAreRefused() {
     Run one = Run.of("compare", PLANNED);
     assertThat(one.exitCode()).isEqualTo(ExitCode.BAD_INPUT);

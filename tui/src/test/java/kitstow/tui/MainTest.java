@@ -31,7 +31,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "check", "compare", "rules"})
+  @ValueSource(strings = {"plan", "check", "compare", "gear", "rules"})
   void helpOfEveryVerbHasTwoExamples(String verb) {
     Run run = Run.of(verb, "--help");
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);

@@ -95,6 +95,11 @@ class PlanTest {
     for (JsonElement home : report.getAsJsonArray("stayHome")) {
       assertThat(home.getAsJsonObject().getAsJsonArray("reasons")).isNotEmpty();
     }
+    assertThat(report.getAsJsonArray("roomLeft")).isNotEmpty();
+    for (JsonElement room : report.getAsJsonArray("roomLeft")) {
+      assertThat(room.getAsJsonObject().get("leftKg").isJsonNull()).isFalse();
+      assertThat(room.getAsJsonObject().get("rule").getAsString()).isNotEmpty();
+    }
 
     JsonObject again = json();
     again.remove("timing");

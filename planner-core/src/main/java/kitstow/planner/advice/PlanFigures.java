@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.Item;
+import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.PlacedItem;
@@ -13,6 +14,7 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Zone;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.LimitReading;
+import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.report.StateFigures;
 
 /**
@@ -85,6 +87,16 @@ public record PlanFigures(
   /** The same scenario with nothing on the tow ball. */
   public static Scenario withoutTrailer(Scenario scenario) {
     return WithoutTrailer.of(scenario);
+  }
+
+  /** The same rig on a day at work. */
+  public static Scenario workDay(Scenario scenario) {
+    return WorkDay.scenario(scenario);
+  }
+
+  /** What is aboard on a day at work. */
+  public static LoadPlan workDay(Loading loading) {
+    return WorkDay.plan(loading);
   }
 
   private static List<String> mustHome(Loading loading) {

@@ -22,6 +22,7 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Space;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.report.LimitReading;
+import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.rules.Situation;
 
 /**
@@ -102,8 +103,8 @@ public final class RoomLeft {
   }
 
   private static Scenario withProbe(Loading loading, BoxMm gap) {
-    Scenario s = loading.scenario();
-    List<Item> items = new ArrayList<>(s.items());
+    Scenario scenario = loading.scenario();
+    List<Item> items = new ArrayList<>(scenario.items());
     items.add(
         new Item(
             PROBE,
@@ -124,24 +125,6 @@ public final class RoomLeft {
             /* quantity= */ 1,
             Optional.empty(),
             Optional.empty()));
-    return new Scenario(
-        s.id(),
-        s.title(),
-        s.note(),
-        s.settings(),
-        s.ute(),
-        s.tray(),
-        s.canopy(),
-        s.accessories(),
-        s.uteBays(),
-        s.trayBays(),
-        s.canopyBays(),
-        s.uteSpaces(),
-        s.traySpaces(),
-        s.canopySpaces(),
-        s.modules(),
-        items,
-        s.trailers(),
-        s.trip());
+    return scenario.withItems(items);
   }
 }

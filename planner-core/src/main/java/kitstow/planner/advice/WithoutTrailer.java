@@ -11,9 +11,9 @@ import kitstow.planner.model.Trip;
 final class WithoutTrailer {
   private WithoutTrailer() {}
 
-  static Scenario of(Scenario s) {
+  static Scenario of(Scenario scenario) {
     List<Leg> legs = new ArrayList<>();
-    for (Leg leg : s.trip().legs()) {
+    for (Leg leg : scenario.trip().legs()) {
       legs.add(
           new Leg(
               leg.id(),
@@ -26,25 +26,12 @@ final class WithoutTrailer {
               leg.resupply(),
               leg.emptyRubbish()));
     }
-    Trip trip = new Trip(s.trip().people(), legs, s.trip().consumption(), s.trip().orders());
-    return new Scenario(
-        s.id(),
-        s.title(),
-        s.note(),
-        s.settings(),
-        s.ute(),
-        s.tray(),
-        s.canopy(),
-        s.accessories(),
-        s.uteBays(),
-        s.trayBays(),
-        s.canopyBays(),
-        s.uteSpaces(),
-        s.traySpaces(),
-        s.canopySpaces(),
-        s.modules(),
-        s.items(),
-        List.of(),
-        trip);
+    Trip trip =
+        new Trip(
+            scenario.trip().people(),
+            legs,
+            scenario.trip().consumption(),
+            scenario.trip().orders());
+    return scenario.withTrip(List.of(), trip);
   }
 }

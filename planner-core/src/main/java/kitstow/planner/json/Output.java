@@ -120,6 +120,16 @@ final class Output {
     step(writer::nullValue);
   }
 
+  /** Writes what somebody typed: as a number if it is one, else as a text. */
+  void typed(String key, String value) {
+    key(key);
+    if (value.matches("-?(0|[1-9][0-9]{0,17})(\\.[0-9]{1,18})?")) {
+      step(() -> writer.jsonValue(value));
+    } else {
+      step(() -> writer.value(value));
+    }
+  }
+
   /** Writes a whole number, or that there is none. */
   void wholeOrNull(String key, OptionalLong value) {
     if (value.isPresent()) {

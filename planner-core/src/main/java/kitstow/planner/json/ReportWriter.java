@@ -12,6 +12,7 @@ import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.Searched;
+import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.report.Verdict;
 
 /**
@@ -55,6 +56,11 @@ public final class ReportWriter {
     out.listAlways("states", report.states(), states::write);
     out.listAlways("placements", loading.placed().values(), this::placement);
     out.listAlways("stayHome", home(), this::home);
+    if (searched.isPresent()) {
+      out.listAlways("roomLeft", searched.get().rooms(), this::room);
+    } else {
+      out.nothing("roomLeft");
+    }
     out.listAlways("findings", report.findings(), this::finding);
     out.nothing("bound");
     if (searched.isPresent()) {
@@ -150,6 +156,28 @@ public final class ReportWriter {
     out.text("rule", reason.rule().name());
     out.up("shortBy", reason.shortBy(), 3);
     out.text("unit", reason.unit());
+  }
+
+  private void room(SpaceRoom room) {
+    out.text("spaceId", room.space().id());
+    if (room.largestGap().isPresent()) {
+      out.object("largestGap", gap -> BodyWriter.corners(room.largestGap().get(), gap));
+    } else {
+      out.nothing("largestGap");
+    }
+    out.milli("freeL", room.freeMl());
+    if (room.left().isPresent()) {
+      SpaceRoom.Left left = room.left().get();
+      out.down("leftKg", left.kg(), 3);
+      out.text("rule", left.rule().name());
+      out.text("subjectId", left.subjectId());
+      out.text("stateId", left.stateId());
+    } else {
+      out.nothing("leftKg");
+      out.nothing("rule");
+      out.nothing("subjectId");
+      out.nothing("stateId");
+    }
   }
 
   private static int unitOf(Item item, int unit) {

@@ -1,11 +1,13 @@
 package kitstow.planner.json;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import kitstow.planner.geometry.Turn;
 import kitstow.planner.problem.Code;
 
@@ -27,6 +29,20 @@ final class TurnsField {
       "write one of " + Shown.list(BY_WORD.keySet()) + ", or a list of turns such as [\"LWH\"]";
 
   private TurnsField() {}
+
+  /** The word for a set of turns, or the turns. */
+  static String text(Set<Turn> turns) {
+    for (Map.Entry<String, Set<Turn>> word : BY_WORD.entrySet()) {
+      if (word.getValue().equals(turns)) {
+        return word.getKey();
+      }
+    }
+    List<String> names = new ArrayList<>();
+    for (Turn turn : new TreeSet<>(turns)) {
+      names.add(turn.name());
+    }
+    return String.join(" ", names);
+  }
 
   static Set<Turn> read(Fields fields, Faults faults) {
     return fields

@@ -57,4 +57,36 @@ public record Scenario(
     items = List.copyOf(items);
     trailers = List.copyOf(trailers);
   }
+
+  /** The same scenario with other gear. */
+  public Scenario withItems(List<Item> others) {
+    return with(others, trailers, trip);
+  }
+
+  /** The same scenario on another trip. */
+  public Scenario withTrip(List<Trailer> towed, Trip driven) {
+    return with(items, towed, driven);
+  }
+
+  private Scenario with(List<Item> others, List<Trailer> towed, Trip driven) {
+    return new Scenario(
+        id,
+        title,
+        note,
+        settings,
+        ute,
+        tray,
+        canopy,
+        accessories,
+        uteBays,
+        trayBays,
+        canopyBays,
+        uteSpaces,
+        traySpaces,
+        canopySpaces,
+        modules,
+        others,
+        towed,
+        driven);
+  }
 }

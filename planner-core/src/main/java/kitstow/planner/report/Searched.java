@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
 /**
- * How a plan was searched for, and why what stays home does.
+ * How a plan was searched for, why what stays home does, and what room is left.
  *
  * @param seed random seed of the search that found it
  * @param steps limit in steps, if any
@@ -13,6 +13,7 @@ import java.util.OptionalLong;
  * @param scoreCalculations plans scored, where it is counted
  * @param tookSeconds time the search took; not the same on every run
  * @param reasons why units stay home
+ * @param rooms what still goes into each space
  */
 public record Searched(
     long seed,
@@ -20,9 +21,11 @@ public record Searched(
     OptionalDouble secondsLimit,
     OptionalLong scoreCalculations,
     OptionalDouble tookSeconds,
-    List<HomeReason> reasons) {
+    List<HomeReason> reasons,
+    List<SpaceRoom> rooms) {
   /** Copies its collections. */
   public Searched {
     reasons = List.copyOf(reasons);
+    rooms = List.copyOf(rooms);
   }
 }

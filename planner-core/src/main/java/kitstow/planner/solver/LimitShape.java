@@ -82,7 +82,7 @@ final class LimitShape {
     }
     this.probed =
         Loading.of(
-            withItems(scenario, probes),
+            scenario.withItems(probes),
             new LoadPlan(scenario.id(), view.moduleBays(), placements, LoadPlan.Origin.HAND));
   }
 
@@ -106,28 +106,6 @@ final class LimitShape {
         1,
         Optional.empty(),
         Optional.empty());
-  }
-
-  private static Scenario withItems(Scenario s, List<Item> items) {
-    return new Scenario(
-        s.id(),
-        s.title(),
-        s.note(),
-        s.settings(),
-        s.ute(),
-        s.tray(),
-        s.canopy(),
-        s.accessories(),
-        s.uteBays(),
-        s.trayBays(),
-        s.canopyBays(),
-        s.uteSpaces(),
-        s.traySpaces(),
-        s.canopySpaces(),
-        s.modules(),
-        items,
-        s.trailers(),
-        s.trip());
   }
 
   /** The limits that apply in states like this one. */

@@ -12,6 +12,7 @@ import kitstow.planner.geometry.Turn;
 import kitstow.planner.model.Ratings;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.scenarios.ShippedFiles;
 import kitstow.planner.testkit.Masses;

@@ -9,6 +9,11 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import kitstow.planner.LoadPlanner;
+import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Searched;
 import org.junit.jupiter.api.Test;
 
 /** Reports keep to the schema that is published with them. */
@@ -28,6 +33,22 @@ class ReportSchemaTest {
   @Test
   void aReportIsValid() {
     assertThat(schema.validate(Reports.everyKeyJson(), InputFormat.JSON)).isEmpty();
+  }
+
+  @Test
+  void aReportOnAPlanThatWasSearchedForIsValid() {
+    CheckReport report = Reports.everyKey();
+    Searched searched =
+        new Searched(
+            /* seed= */ 7L,
+            OptionalLong.of(20L),
+            OptionalDouble.empty(),
+            OptionalLong.empty(),
+            OptionalDouble.of(0.5),
+            LoadPlanner.homeReasons(report),
+            LoadPlanner.roomLeft(report));
+    assertThat(searched.rooms()).isNotEmpty();
+    assertThat(schema.validate(ReportWriter.write(report, searched), InputFormat.JSON)).isEmpty();
   }
 
   @Test

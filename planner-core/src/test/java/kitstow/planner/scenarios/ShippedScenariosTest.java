@@ -135,6 +135,25 @@ class ShippedScenariosTest {
   }
 
   @Test
+  void counterGearAllGoesIntoTheCanopyOf1500() {
+    CheckReport report = ShippedFiles.checked("counter-1500");
+    assertThat(report.brokenFindings()).isEmpty();
+    assertThat(stayingHome("counter-1500")).isEmpty();
+  }
+
+  /**
+   * Gas and fuel may not share the air of a deck, boxes and compressor fill the other deck, and the
+   * saw may not ride with heavy tools: so the paint stays, and the rack carries no second ladder.
+   */
+  @Test
+  void workDayIsPackedWithinEveryRule() {
+    CheckReport report = ShippedFiles.checked("work-day");
+    assertThat(report.brokenFindings()).isEmpty();
+    assertThat(stayingHome("work-day"))
+        .containsExactly("step-ladder", "paint-pail#1", "paint-pail#2");
+  }
+
+  @Test
   void workshopLeavesTheBayOfEveryModuleOpen() {
     assertThat(ShippedFiles.scenario("workshop-drawers").modules())
         .hasSize(5)

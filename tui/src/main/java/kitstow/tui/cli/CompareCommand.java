@@ -22,7 +22,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Sets plans side by side: canopies, fit-outs, loads, with and without the trailer. */
+/** Sets plans side by side: canopies, fit-outs, loads, without the trailer, on a day at work. */
 @Command(
     name = "compare",
     description = "Sets plans side by side, a column for each.",
@@ -39,7 +39,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  kitstow compare box-1000.json box-1500.json box-1700.json --seconds 20",
-      "  kitstow compare towing.json:towing-plan.json --without-trailer"
+      "  kitstow compare towing.json:towing-plan.json --without-trailer --work-day"
     })
 public final class CompareCommand implements Callable<Integer> {
   private static final String BETWEEN = ".json:";
@@ -64,6 +64,14 @@ public final class CompareCommand implements Callable<Integer> {
   private boolean withoutTrailer;
 
   @Option(
+      names = "--work-day",
+      description =
+          "Add a column for each plan on a day at work: fit-out, emergency gear and tanks as they"
+              + " are, the driver alone, no trailer, the trip's other gear left, one day on the"
+              + " road.")
+  private boolean workDay;
+
+  @Option(
       names = "--catalogue",
       paramLabel = "DIR",
       description =
@@ -77,7 +85,7 @@ public final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     search.refuseWrong(spec);
-    int count = columns.size() * (withoutTrailer ? 2 : 1);
+    int count = columns.size() * (1 + (withoutTrailer ? 1 : 0) + (workDay ? 1 : 0));
     if (count < 2 || count > CompareText.MOST_COLUMNS) {
       throw new ParameterException(
           spec.commandLine(),
@@ -128,6 +136,11 @@ public final class CompareCommand implements Callable<Integer> {
         judged.add(
             new CompareText.Column(
                 title + ", no trailer", LoadPlanner.figures(LoadPlanner.withoutTrailer(report))));
+      }
+      if (workDay) {
+        judged.add(
+            new CompareText.Column(
+                title + ", work day", LoadPlanner.figures(LoadPlanner.workDay(report))));
       }
     }
     return judged;

@@ -132,7 +132,8 @@ public final class PlanCommand implements Callable<Integer> {
             search.secondsLimit(),
             OptionalLong.empty(),
             OptionalDouble.of(tookSeconds),
-            LoadPlanner.homeReasons(report));
+            LoadPlanner.homeReasons(report),
+            LoadPlanner.roomLeft(report));
     if (json) {
       out.print(ReportWriter.write(report, searched));
     } else {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import kitstow.planner.advice.PlanFigures;
-import kitstow.planner.advice.SpaceRoom;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.report.LimitReading;
+import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.report.StateFigures;
 
 /** Plans side by side, a column for each. */

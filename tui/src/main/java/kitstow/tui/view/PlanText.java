@@ -43,8 +43,7 @@ public final class PlanText {
         "Why it stays home",
         new ReasonsText(searched.reasons(), report.situation().loading(), subjects, states, page)
             .lines());
-    section(
-        lines, "Room left", RoomText.lines(LoadPlanner.roomLeft(report), subjects, states, page));
+    section(lines, "Room left", RoomText.lines(searched.rooms(), subjects, states, page));
     return lines;
   }
 

@@ -3,8 +3,8 @@ package kitstow.tui.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import kitstow.planner.advice.SpaceRoom;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.report.SpaceRoom;
 
 /** What still goes into each space, the largest gap first. */
 public final class RoomText {

@@ -1,4 +1,4 @@
-package kitstow.planner.advice;
+package kitstow.planner.report;
 
 import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
