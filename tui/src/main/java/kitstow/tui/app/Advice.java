@@ -2,9 +2,9 @@ package kitstow.tui.app;
 
 import java.util.List;
 import kitstow.planner.advice.PackList;
-import kitstow.planner.advice.SpaceRoom;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.HomeReason;
+import kitstow.planner.report.SpaceRoom;
 
 /**
  * What follows from a report.
