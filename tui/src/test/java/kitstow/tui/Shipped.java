@@ -1,6 +1,7 @@
 package kitstow.tui;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
@@ -59,7 +60,8 @@ public final class Shipped {
   /** The screen with it opened, judged and advised. */
   public AppState opened(Size size, boolean ascii) {
     AppState state = AppState.start(size, ascii, Path.of("scenarios"));
-    state = Update.apply(state, new Msg.Opened(source, design, java.util.List.of())).state();
+    state =
+        Update.apply(state, new Msg.Opened(source, design, List.of(), Optional.empty())).state();
     state = Update.apply(state, new Msg.Judged(design, report)).state();
     return Update.apply(state, new Msg.Advised(advice)).state();
   }

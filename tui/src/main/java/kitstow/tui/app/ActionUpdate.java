@@ -1,7 +1,9 @@
 package kitstow.tui.app;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import kitstow.planner.report.StateFigures;
 import kitstow.tui.keys.Action;
 
@@ -9,11 +11,39 @@ import kitstow.tui.keys.Action;
 final class ActionUpdate {
   private static final int SCREENFUL = 10;
 
+  /** What works on the thing that is carried. */
+  private static final Set<Action> CARRIED =
+      EnumSet.of(
+          Action.UP,
+          Action.DOWN,
+          Action.LEFT,
+          Action.RIGHT,
+          Action.PAN_UP,
+          Action.PAN_DOWN,
+          Action.PAN_LEFT,
+          Action.PAN_RIGHT,
+          Action.PAGE_UP,
+          Action.PAGE_DOWN,
+          Action.NEXT_SPACE,
+          Action.PREVIOUS_SPACE,
+          Action.TURN,
+          Action.DROP,
+          Action.HOME,
+          Action.BACK);
+
   private ActionUpdate() {}
 
   static Step apply(AppState state, Action action) {
+    Optional<String> refused = Refusals.why(state, action);
+    if (refused.isPresent()) {
+      return Step.to(state.saying("Not now: " + refused.get() + "."));
+    }
+    Optional<Activity.Carrying> carrying = state.work().flatMap(Work::carrying);
+    if (carrying.isPresent() && CARRIED.contains(action)) {
+      return CarryUpdate.carrying(state, state.work().orElseThrow(), carrying.get(), action);
+    }
     return switch (action) {
-      case QUIT -> Step.to(state, new Effect.End());
+      case QUIT -> LeaveUpdate.quit(state);
       case HELP -> Step.to(state.with(new Overlay.Keys(0)));
       case BACK -> back(state);
       case TAKE -> take(state);
@@ -52,6 +82,13 @@ final class ActionUpdate {
       case NEXT_STATE -> inState(state, work, 1);
       case PREVIOUS_STATE -> inState(state, work, -1);
       case WORST_STATE -> looking(state, work, looking.in(""));
+      case CARRY, TURN, PIN, HOME, BRING, UNDO, REDO -> CarryUpdate.byHand(state, work, action);
+      case SEARCH ->
+          work.searching()
+              .map(search -> SearchUpdate.stop(state, work, search))
+              .orElseGet(() -> SearchUpdate.start(state, work, SearchUpdate.USUAL_SECONDS));
+      case SEARCH_LONGER -> SearchUpdate.start(state, work, SearchUpdate.LONG_SECONDS);
+      case SAVE -> LeaveUpdate.save(state, work);
       default -> Step.to(state);
     };
   }
@@ -64,7 +101,7 @@ final class ActionUpdate {
     if (work.looking().sheet() != Sheet.LOAD) {
       return to(state, work, Sheet.LOAD);
     }
-    return Step.to(state.closed(), new Effect.ListFolder(state.shelf().folder()));
+    return LeaveUpdate.close(state, work);
   }
 
   private static Step take(AppState state) {

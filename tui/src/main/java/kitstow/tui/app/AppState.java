@@ -14,9 +14,16 @@ import kitstow.tui.keys.Place;
  * @param work what is open
  * @param overlay what lies over the page
  * @param note one line about what has just happened, or ""
+ * @param afterSaving what is to be done once the files are written
  */
 public record AppState(
-    Size size, boolean ascii, Shelf shelf, Optional<Work> work, Overlay overlay, String note) {
+    Size size,
+    boolean ascii,
+    Shelf shelf,
+    Optional<Work> work,
+    Overlay overlay,
+    String note,
+    Optional<Decision> afterSaving) {
 
   /** How the program starts. */
   public static AppState start(Size size, boolean ascii, Path folder) {
@@ -26,41 +33,49 @@ public record AppState(
         new Shelf(folder, List.of(), 0, /* listed= */ false),
         Optional.empty(),
         Overlay.NONE,
-        "");
+        "",
+        Optional.empty());
   }
 
   /** Which keys hold. */
   public Place place() {
-    return work.map(open -> open.looking().sheet().place()).orElse(Place.SHELF);
+    return work.map(
+            open -> open.carrying().isPresent() ? Place.CARRY : open.looking().sheet().place())
+        .orElse(Place.SHELF);
   }
 
   /** Another size. */
   public AppState with(Size other) {
-    return new AppState(other, ascii, shelf, work, overlay, note);
+    return new AppState(other, ascii, shelf, work, overlay, note, afterSaving);
   }
 
   /** Another list. */
   public AppState with(Shelf other) {
-    return new AppState(size, ascii, other, work, overlay, note);
+    return new AppState(size, ascii, other, work, overlay, note, afterSaving);
   }
 
   /** Something open. */
   public AppState with(Work other) {
-    return new AppState(size, ascii, shelf, Optional.of(other), overlay, note);
+    return new AppState(size, ascii, shelf, Optional.of(other), overlay, note, afterSaving);
   }
 
   /** Nothing open. */
   public AppState closed() {
-    return new AppState(size, ascii, shelf, Optional.empty(), Overlay.NONE, "");
+    return new AppState(size, ascii, shelf, Optional.empty(), Overlay.NONE, "", Optional.empty());
   }
 
   /** Something over the page. */
   public AppState with(Overlay other) {
-    return new AppState(size, ascii, shelf, work, other, note);
+    return new AppState(size, ascii, shelf, work, other, note, afterSaving);
   }
 
   /** Something to say. */
   public AppState saying(String text) {
-    return new AppState(size, ascii, shelf, work, overlay, text);
+    return new AppState(size, ascii, shelf, work, overlay, text, afterSaving);
+  }
+
+  /** Something to do once the files are written. */
+  public AppState then(Optional<Decision> decision) {
+    return new AppState(size, ascii, shelf, work, overlay, note, decision);
   }
 }

@@ -22,6 +22,21 @@ public sealed interface Effect {
     /** Finds what follows from a report. */
     void advise(CheckReport report);
 
+    /** Searches for a plan, and tells of it under a number. */
+    void search(int number, Design design, double seconds);
+
+    /** Has the search stop; what it has is told as its end. */
+    void stopSearch();
+
+    /** Writes a design into its files, and a copy beside them where the scenario has changed. */
+    void save(Source source, Design design, boolean scenarioChanged);
+
+    /** Writes a design where it is found again after a crash. */
+    void keepSafe(Source source, Design design);
+
+    /** Forgets what was kept safe. */
+    void forget(Source source);
+
     /** Ends the program. */
     void end();
   }
@@ -55,6 +70,46 @@ public sealed interface Effect {
     @Override
     public void by(Doer doer) {
       doer.advise(report);
+    }
+  }
+
+  /** Search for a plan. */
+  record Search(int number, Design design, double seconds) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.search(number, design, seconds);
+    }
+  }
+
+  /** Stop the search. */
+  record StopSearch() implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.stopSearch();
+    }
+  }
+
+  /** Write files. */
+  record Save(Source source, Design design, boolean scenarioChanged) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.save(source, design, scenarioChanged);
+    }
+  }
+
+  /** Keep work safe against a crash. */
+  record KeepSafe(Source source, Design design) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.keepSafe(source, design);
+    }
+  }
+
+  /** Forget what was kept safe. */
+  record Forget(Source source) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.forget(source);
     }
   }
 

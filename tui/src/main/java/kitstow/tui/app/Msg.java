@@ -1,6 +1,8 @@
 package kitstow.tui.app;
 
 import java.util.List;
+import java.util.Optional;
+import kitstow.planner.model.LoadPlan;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.keys.KeyPress;
 import kitstow.tui.keys.Target;
@@ -38,6 +40,21 @@ public sealed interface Msg {
 
     /** See {@link Advised}. */
     R advised(Advice advice);
+
+    /** See {@link Ticked}. */
+    R ticked(Ticked ticked);
+
+    /** See {@link Better}. */
+    R better(Better better);
+
+    /** See {@link SearchEnded}. */
+    R searchEnded(SearchEnded ended);
+
+    /** See {@link Saved}. */
+    R saved(Saved saved);
+
+    /** See {@link NotSaved}. */
+    R notSaved(String why);
 
     /** See {@link Failed}. */
     R failed(String what);
@@ -94,8 +111,10 @@ public sealed interface Msg {
    * @param source the files
    * @param design what they say
    * @param warnings what is probably not meant
+   * @param recovered work on them that was not saved last time
    */
-  record Opened(Source source, Design design, List<String> warnings) implements Msg {
+  record Opened(Source source, Design design, List<String> warnings, Optional<Design> recovered)
+      implements Msg {
     /** Copies its collections. */
     public Opened {
       warnings = List.copyOf(warnings);
@@ -133,6 +152,52 @@ public sealed interface Msg {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.advised(advice);
+    }
+  }
+
+  /** A search goes on. */
+  record Ticked(int number, double seconds) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.ticked(this);
+    }
+  }
+
+  /** A search has found a better plan. */
+  record Better(int number, LoadPlan plan, double momentNm, int unitsHome) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.better(this);
+    }
+  }
+
+  /**
+   * A search has ended.
+   *
+   * @param number its number
+   * @param before how it was before
+   * @param report what was found, if anything
+   */
+  record SearchEnded(int number, CheckReport before, Optional<CheckReport> report) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.searchEnded(this);
+    }
+  }
+
+  /** Files were written. */
+  record Saved(Source source, Design design) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.saved(this);
+    }
+  }
+
+  /** Files could not be written. */
+  record NotSaved(String why) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.notSaved(why);
     }
   }
 

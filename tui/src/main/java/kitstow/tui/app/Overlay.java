@@ -1,23 +1,39 @@
 package kitstow.tui.app;
 
-import java.util.function.Function;
-import java.util.function.Supplier;
+import java.util.List;
+import java.util.Optional;
 
 /** What lies over the page. */
 public sealed interface Overlay {
   /** Nothing. */
   Overlay NONE = new None();
 
-  /** One function for each kind. */
-  <R> R match(
-      Supplier<R> none, Function<Keys, R> keys, Function<Find, R> find, Function<Told, R> told);
+  /** What it comes to. */
+  <R> R read(Reader<R> reader);
+
+  /** One method for each kind. */
+  interface Reader<R> {
+    /** See {@link None}. */
+    R none();
+
+    /** See {@link Keys}. */
+    R keys(Keys keys);
+
+    /** See {@link Find}. */
+    R find(Find find);
+
+    /** See {@link Told}. */
+    R told(Told told);
+
+    /** See {@link Ask}. */
+    R ask(Ask ask);
+  }
 
   /** Nothing. */
   record None() implements Overlay {
     @Override
-    public <R> R match(
-        Supplier<R> none, Function<Keys, R> keys, Function<Find, R> find, Function<Told, R> told) {
-      return none.get();
+    public <R> R read(Reader<R> reader) {
+      return reader.none();
     }
   }
 
@@ -28,9 +44,8 @@ public sealed interface Overlay {
    */
   record Keys(int row) implements Overlay {
     @Override
-    public <R> R match(
-        Supplier<R> none, Function<Keys, R> keys, Function<Find, R> find, Function<Told, R> told) {
-      return keys.apply(this);
+    public <R> R read(Reader<R> reader) {
+      return reader.keys(this);
     }
   }
 
@@ -42,9 +57,8 @@ public sealed interface Overlay {
    */
   record Find(String typed, Looking before) implements Overlay {
     @Override
-    public <R> R match(
-        Supplier<R> none, Function<Keys, R> keys, Function<Find, R> find, Function<Told, R> told) {
-      return find.apply(this);
+    public <R> R read(Reader<R> reader) {
+      return reader.find(this);
     }
   }
 
@@ -54,16 +68,34 @@ public sealed interface Overlay {
    * @param title what it is about
    * @param lines what is told
    */
-  record Told(String title, java.util.List<String> lines) implements Overlay {
+  record Told(String title, List<String> lines) implements Overlay {
     /** Copies its collections. */
     public Told {
-      lines = java.util.List.copyOf(lines);
+      lines = List.copyOf(lines);
     }
 
     @Override
-    public <R> R match(
-        Supplier<R> none, Function<Keys, R> keys, Function<Find, R> find, Function<Told, R> told) {
-      return told.apply(this);
+    public <R> R read(Reader<R> reader) {
+      return reader.told(this);
+    }
+  }
+
+  /**
+   * A question.
+   *
+   * @param question the question
+   * @param yes what Enter does, in words
+   * @param ifYes what Enter does
+   * @param no what n does, in words
+   * @param ifNo what n does
+   * @param about the design it is about, where it must be answered
+   */
+  record Ask(
+      String question, String yes, Decision ifYes, String no, Decision ifNo, Optional<Design> about)
+      implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.ask(this);
     }
   }
 }

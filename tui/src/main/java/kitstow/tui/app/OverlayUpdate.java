@@ -1,6 +1,7 @@
 package kitstow.tui.app;
 
 import java.util.List;
+import kitstow.tui.keys.KeyName;
 import kitstow.tui.keys.KeyPress;
 
 /** What keys do while something lies over the page. */
@@ -20,6 +21,17 @@ final class OverlayUpdate {
         };
     return Step.to(
         state.with(by == 0 ? Overlay.NONE : new Overlay.Keys(Math.max(0, keys.row() + by))));
+  }
+
+  static Step ask(AppState state, Overlay.Ask ask, KeyPress key) {
+    boolean yes = key.key() == KeyName.ENTER || key.equals(KeyPress.sign('y'));
+    boolean no = key.equals(KeyPress.sign('n'));
+    if (key.key() == KeyName.ESCAPE && ask.about().isEmpty()) {
+      return Step.to(state.with(Overlay.NONE));
+    }
+    return yes || no
+        ? LeaveUpdate.decided(state.with(Overlay.NONE), yes ? ask.ifYes() : ask.ifNo(), ask.about())
+        : Step.to(state);
   }
 
   static Step find(AppState state, Overlay.Find find, KeyPress key) {

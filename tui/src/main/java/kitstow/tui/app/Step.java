@@ -1,5 +1,6 @@
 package kitstow.tui.app;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -22,5 +23,19 @@ public record Step(AppState state, List<Effect> effects) {
   /** A state with one thing to do. */
   public static Step to(AppState state, Effect effect) {
     return new Step(state, List.of(effect));
+  }
+
+  /** The same with one thing more to do. */
+  public Step and(Effect effect) {
+    List<Effect> all = new ArrayList<>(effects);
+    all.add(effect);
+    return new Step(state, all);
+  }
+
+  /** The same with one thing to do before all others. */
+  public Step first(Effect effect) {
+    List<Effect> all = new ArrayList<>(List.of(effect));
+    all.addAll(effects);
+    return new Step(state, all);
   }
 }

@@ -20,25 +20,20 @@ public final class Update {
     @Override
     public Step pressed(KeyPress key) {
       AppState quiet = state.saying("");
-      return quiet
-          .overlay()
-          .match(
-              () ->
-                  KeyMap.action(quiet.place(), key)
-                      .map(action -> ActionUpdate.apply(quiet, action))
-                      .orElse(Step.to(quiet)),
-              keys -> OverlayUpdate.keys(quiet, keys, key),
-              find -> OverlayUpdate.find(quiet, find, key),
-              told -> Step.to(quiet.with(Overlay.NONE)));
+      return quiet.overlay().read(new Typing(quiet, key));
     }
 
     @Override
     public Step pointed(Target target) {
+      if (!state.overlay().equals(Overlay.NONE)) {
+        return Step.to(state);
+      }
       return target.match(
           thing ->
               Step.to(
                   state
                       .work()
+                      .filter(work -> work.carrying().isEmpty())
                       .map(work -> state.with(work.with(work.looking().at(thing.key()))))
                       .orElse(state)),
           row -> pointedAtRow(row.index()),
@@ -87,10 +82,12 @@ public final class Update {
     public Step opened(Msg.Opened opened) {
       Work work = Work.of(opened.source(), opened.design());
       AppState open = state.with(work).with(Overlay.NONE).saying("");
-      return Step.to(
+      Overlay overlay =
           opened.warnings().isEmpty()
-              ? open
-              : open.with(new Overlay.Told("Probably not meant", opened.warnings())),
+              ? Overlay.NONE
+              : new Overlay.Told("Probably not meant", opened.warnings());
+      return Step.to(
+          open.with(opened.recovered().map(LeaveUpdate::recovery).orElse(overlay)),
           new Effect.Judge(opened.design()));
     }
 
@@ -120,8 +117,64 @@ public final class Update {
     }
 
     @Override
+    public Step ticked(Msg.Ticked ticked) {
+      return SearchUpdate.ticked(state, ticked);
+    }
+
+    @Override
+    public Step better(Msg.Better better) {
+      return SearchUpdate.better(state, better);
+    }
+
+    @Override
+    public Step searchEnded(Msg.SearchEnded ended) {
+      return SearchUpdate.ended(state, ended);
+    }
+
+    @Override
+    public Step saved(Msg.Saved saved) {
+      return LeaveUpdate.saved(state, saved);
+    }
+
+    @Override
+    public Step notSaved(String why) {
+      return Step.to(
+          state.then(Optional.empty()).with(new Overlay.Told("Not saved", List.of(why))));
+    }
+
+    @Override
     public Step failed(String what) {
       return Step.to(state.with(new Overlay.Told("A fault of our own", List.of(what))));
+    }
+  }
+
+  /** What a key does, by what lies over the page. */
+  private record Typing(AppState state, KeyPress key) implements Overlay.Reader<Step> {
+    @Override
+    public Step none() {
+      return KeyMap.action(state.place(), key)
+          .map(action -> ActionUpdate.apply(state, action))
+          .orElse(Step.to(state));
+    }
+
+    @Override
+    public Step keys(Overlay.Keys keys) {
+      return OverlayUpdate.keys(state, keys, key);
+    }
+
+    @Override
+    public Step find(Overlay.Find find) {
+      return OverlayUpdate.find(state, find, key);
+    }
+
+    @Override
+    public Step told(Overlay.Told told) {
+      return Step.to(state.with(Overlay.NONE));
+    }
+
+    @Override
+    public Step ask(Overlay.Ask ask) {
+      return OverlayUpdate.ask(state, ask, key);
     }
   }
 }

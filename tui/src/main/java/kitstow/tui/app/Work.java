@@ -1,7 +1,9 @@
 package kitstow.tui.app;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.report.CheckReport;
@@ -12,12 +14,16 @@ import kitstow.planner.report.StateFigures;
  * An opened scenario.
  *
  * @param source its files
- * @param design scenario and plan
+ * @param design scenario and plan as they are shown
  * @param loading the plan carried out
  * @param report the last judgement; of an earlier plan while this one is being judged
  * @param judged whether the report is of this plan
  * @param advice what follows from the report, once it was asked for
  * @param looking what is looked at
+ * @param past what was done
+ * @param activity what is going on
+ * @param saved what the files hold
+ * @param packed body keys of units that are ticked on the pack list
  */
 public record Work(
     Source source,
@@ -26,7 +32,15 @@ public record Work(
     Optional<CheckReport> report,
     boolean judged,
     Optional<Advice> advice,
-    Looking looking) {
+    Looking looking,
+    Past past,
+    Activity activity,
+    Design saved,
+    Set<String> packed) {
+  /** Copies its collections. */
+  public Work {
+    packed = Set.copyOf(packed);
+  }
 
   /** Just opened. */
   public static Work of(Source source, Design design) {
@@ -37,23 +51,113 @@ public record Work(
         Optional.empty(),
         /* judged= */ false,
         Optional.empty(),
-        Looking.START);
+        Looking.START,
+        Past.NONE,
+        Activity.NONE,
+        design,
+        Set.of());
   }
 
   /** Looking elsewhere. */
   public Work with(Looking other) {
-    return new Work(source, design, loading, report, judged, advice, other);
+    return new Work(
+        source, design, loading, report, judged, advice, other, past, activity, saved, packed);
   }
 
   /** Judged. */
   public Work with(CheckReport found) {
     return new Work(
-        source, design, loading, Optional.of(found), /* judged= */ true, Optional.empty(), looking);
+        source,
+        design,
+        loading,
+        Optional.of(found),
+        /* judged= */ true,
+        Optional.empty(),
+        looking,
+        past,
+        activity,
+        saved,
+        packed);
   }
 
   /** Advised. */
   public Work with(Advice found) {
-    return new Work(source, design, loading, report, judged, Optional.of(found), looking);
+    return new Work(
+        source,
+        design,
+        loading,
+        report,
+        judged,
+        Optional.of(found),
+        looking,
+        past,
+        activity,
+        saved,
+        packed);
+  }
+
+  /** Another design, not judged yet. */
+  public Work with(Design other) {
+    return new Work(
+        source,
+        other,
+        Loading.of(other.scenario(), other.plan()),
+        report,
+        /* judged= */ false,
+        Optional.empty(),
+        looking,
+        past,
+        activity,
+        saved,
+        packed);
+  }
+
+  /** Another past. */
+  public Work with(Past other) {
+    return new Work(
+        source, design, loading, report, judged, advice, looking, other, activity, saved, packed);
+  }
+
+  /** Something else going on. */
+  public Work with(Activity other) {
+    return new Work(
+        source, design, loading, report, judged, advice, looking, past, other, saved, packed);
+  }
+
+  /** Saved in files. */
+  public Work saved(Source files, Design what) {
+    return new Work(
+        files, design, loading, report, judged, advice, looking, past, activity, what, packed);
+  }
+
+  /** A unit ticked on the pack list, or no more. */
+  public Work ticked(String key) {
+    Set<String> other = new HashSet<>(packed);
+    if (!other.remove(key)) {
+      other.add(key);
+    }
+    return new Work(
+        source, design, loading, report, judged, advice, looking, past, activity, saved, other);
+  }
+
+  /** Whether the files hold something else. */
+  public boolean unsaved() {
+    return !settled().equals(saved);
+  }
+
+  /** The design without what is only being tried. */
+  public Design settled() {
+    return activity.match(() -> design, carrying -> carrying.before(), search -> search.before());
+  }
+
+  /** The search that is going on. */
+  public Optional<Activity.Searching> searching() {
+    return activity.match(Optional::empty, carrying -> Optional.empty(), Optional::of);
+  }
+
+  /** What is being carried. */
+  public Optional<Activity.Carrying> carrying() {
+    return activity.match(Optional::empty, Optional::of, search -> Optional.empty());
   }
 
   /** Figures of all states; none before the first judgement. */

@@ -63,5 +63,31 @@ public enum Action {
   /** The state before. */
   PREVIOUS_STATE,
   /** The state in which a limit is tightest. */
-  WORST_STATE
+  WORST_STATE,
+  /** Takes the chosen thing up to carry it. */
+  CARRY,
+  /** Puts it down. */
+  DROP,
+  /** The next space that takes it. */
+  NEXT_SPACE,
+  /** The space before. */
+  PREVIOUS_SPACE,
+  /** Turns it. */
+  TURN,
+  /** Pins it, or takes the pin off. */
+  PIN,
+  /** Sends it home. */
+  HOME,
+  /** Brings it aboard. */
+  BRING,
+  /** Takes the last change back. */
+  UNDO,
+  /** Does it again. */
+  REDO,
+  /** Starts a search, or stops it. */
+  SEARCH,
+  /** Starts a longer one. */
+  SEARCH_LONGER,
+  /** Writes the files. */
+  SAVE
 }

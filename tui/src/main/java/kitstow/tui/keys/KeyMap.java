@@ -18,7 +18,7 @@ public final class KeyMap {
   private static final Set<Place> LISTS = Set.of(SHELF, ROWS, TEXT);
   private static final Set<Place> WITH_STATES = Set.of(LOAD, CARRY, ROWS, TEXT);
   private static final Set<Place> PICTURES = Set.of(LOAD, CARRY);
-  private static final Set<Place> PICTURES_ONLY = Set.of(LOAD);
+  private static final Set<Place> UNCARRIED = Set.of(SHELF, LOAD, ROWS, TEXT);
 
   private static final List<Binding> ALL = all();
 
@@ -27,6 +27,15 @@ public final class KeyMap {
   private static List<Binding> all() {
     List<Binding> all = new ArrayList<>();
     add(all, Action.TAKE, "open", "open what is marked", Set.of(SHELF), of(KeyName.ENTER));
+    add(all, Action.DROP, "put down", "put it down here", Set.of(CARRY), of(KeyName.ENTER));
+    add(
+        all,
+        Action.SEARCH,
+        "search",
+        "search for a plan for 15 s; stop the search",
+        SHEETS,
+        sign('s'));
+    add(all, Action.SEARCH_LONGER, "", "search for a minute", SHEETS, sign('S'));
     add(
         all,
         Action.FIND,
@@ -35,12 +44,40 @@ public final class KeyMap {
         SHEETS,
         sign('/'),
         KeyPress.control('f'));
-    add(all, Action.NEXT_THING, "next", "the next thing", PICTURES_ONLY, of(KeyName.TAB));
-    add(all, Action.PREVIOUS_THING, "", "the thing before", PICTURES_ONLY, of(KeyName.BACK_TAB));
-    add(all, Action.UP, "", "up: the neighbour above, the row above", EVERYWHERE, of(KeyName.UP));
-    add(all, Action.DOWN, "", "down: the neighbour or row below", EVERYWHERE, of(KeyName.DOWN));
-    add(all, Action.LEFT, "", "left: the neighbour to the left", PICTURES, of(KeyName.LEFT));
-    add(all, Action.RIGHT, "", "right: the neighbour to the right", PICTURES, of(KeyName.RIGHT));
+    add(all, Action.CARRY, "carry", "carry the chosen thing", SHEETS, sign('m'));
+    add(
+        all,
+        Action.NEXT_SPACE,
+        "next space",
+        "into the next space that takes it",
+        Set.of(CARRY),
+        of(KeyName.TAB));
+    add(
+        all,
+        Action.PREVIOUS_SPACE,
+        "",
+        "into the space before that takes it",
+        Set.of(CARRY),
+        of(KeyName.BACK_TAB));
+    add(all, Action.TURN, "turn", "turn it", WITH_STATES, sign('t'));
+    add(all, Action.PIN, "pin", "pin it where it is, or take the pin off", SHEETS, sign('p'));
+    add(all, Action.HOME, "home", "send it home", WITH_STATES, sign('h'));
+    add(all, Action.BRING, "bring", "bring it aboard, where it is best", SHEETS, sign('b'));
+    add(all, Action.UNDO, "undo", "undo", SHEETS, sign('u'), KeyPress.control('z'));
+    add(all, Action.REDO, "", "do again", SHEETS, sign('r'), KeyPress.control('y'));
+    add(all, Action.NEXT_THING, "next", "the next thing", Set.of(LOAD), of(KeyName.TAB));
+    add(all, Action.PREVIOUS_THING, "", "the thing before", Set.of(LOAD), of(KeyName.BACK_TAB));
+    add(all, Action.UP, "", "the neighbour above, the row above", UNCARRIED, of(KeyName.UP));
+    add(all, Action.DOWN, "", "the neighbour or row below", UNCARRIED, of(KeyName.DOWN));
+    add(all, Action.LEFT, "", "the neighbour to the left", Set.of(LOAD), of(KeyName.LEFT));
+    add(all, Action.RIGHT, "", "the neighbour to the right", Set.of(LOAD), of(KeyName.RIGHT));
+    add(all, Action.LEFT, "push", "push it left in this view", Set.of(CARRY), of(KeyName.LEFT));
+    add(all, Action.RIGHT, "", "push it right", Set.of(CARRY), of(KeyName.RIGHT));
+    add(all, Action.UP, "", "push or lift it up", Set.of(CARRY), of(KeyName.UP));
+    add(all, Action.DOWN, "", "push or lower it down", Set.of(CARRY), of(KeyName.DOWN));
+    add(all, Action.PAGE_UP, "", "push it away from you", Set.of(CARRY), of(KeyName.PAGE_UP));
+    add(all, Action.PAGE_DOWN, "", "pull it to you", Set.of(CARRY), of(KeyName.PAGE_DOWN));
+    pan(all, Set.of(CARRY), "10 mm only");
     add(all, Action.PAGE_UP, "", "a screen up", LISTS, of(KeyName.PAGE_UP));
     add(all, Action.PAGE_DOWN, "", "a screen down", LISTS, of(KeyName.PAGE_DOWN));
     add(
@@ -52,11 +89,8 @@ public final class KeyMap {
         sign('v'));
     add(all, Action.ZOOM_IN, "nearer", "nearer", PICTURES, sign('+'), sign('='));
     add(all, Action.ZOOM_OUT, "", "farther", PICTURES, sign('-'));
-    add(all, Action.PAN_LEFT, "", "move the picture", PICTURES, KeyPress.shifted(KeyName.LEFT));
-    add(all, Action.PAN_RIGHT, "", "move the picture", PICTURES, KeyPress.shifted(KeyName.RIGHT));
-    add(all, Action.PAN_UP, "", "move the picture", PICTURES, KeyPress.shifted(KeyName.UP));
-    add(all, Action.PAN_DOWN, "", "move the picture", PICTURES, KeyPress.shifted(KeyName.DOWN));
-    add(all, Action.NEXT_STATE, "state", "the next moment of the trip", WITH_STATES, sign('.'));
+    pan(all, Set.of(LOAD), "move the picture");
+    add(all, Action.NEXT_STATE, "moment", "the next moment of the trip", WITH_STATES, sign('.'));
     add(all, Action.PREVIOUS_STATE, "", "the moment before", WITH_STATES, sign(','));
     add(
         all,
@@ -73,7 +107,22 @@ public final class KeyMap {
     add(all, Action.SHEET_FINDINGS, "", "what is broken or in doubt", SHEETS, sign('6'));
     add(all, Action.NEXT_SHEET, "", "the next page", SHEETS, sign(']'));
     add(all, Action.PREVIOUS_SHEET, "", "the page before", SHEETS, sign('['));
-    add(all, Action.BACK, "back", "back; from a page to the list", EVERYWHERE, of(KeyName.ESCAPE));
+    add(
+        all,
+        Action.SAVE,
+        "save",
+        "save the plan, and the scenario if it has changed",
+        SHEETS,
+        sign('W'),
+        KeyPress.control('s'));
+    add(all, Action.BACK, "put back", "put it back", Set.of(CARRY), of(KeyName.ESCAPE));
+    add(
+        all,
+        Action.BACK,
+        "back",
+        "back: to the load, then to the list",
+        SHEETS,
+        of(KeyName.ESCAPE));
     add(all, Action.HELP, "keys", "all keys", EVERYWHERE, sign('?'), of(KeyName.F1));
     add(
         all,
@@ -85,6 +134,13 @@ public final class KeyMap {
         KeyPress.control('c'),
         KeyPress.control('q'));
     return List.copyOf(all);
+  }
+
+  private static void pan(List<Binding> all, Set<Place> places, String help) {
+    add(all, Action.PAN_LEFT, "", help, places, KeyPress.shifted(KeyName.LEFT));
+    add(all, Action.PAN_RIGHT, "", help, places, KeyPress.shifted(KeyName.RIGHT));
+    add(all, Action.PAN_UP, "", help, places, KeyPress.shifted(KeyName.UP));
+    add(all, Action.PAN_DOWN, "", help, places, KeyPress.shifted(KeyName.DOWN));
   }
 
   private static void add(

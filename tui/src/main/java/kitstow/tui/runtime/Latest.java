@@ -1,7 +1,9 @@
 package kitstow.tui.runtime;
 
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -38,6 +40,18 @@ final class Latest<T> implements AutoCloseable {
     T what = waiting.getAndSet(null);
     if (what != null) {
       work.accept(what);
+    }
+  }
+
+  /** Drops what waits and lets what is under way end. */
+  void finish() {
+    waiting.set(null);
+    try {
+      thread.submit(() -> {}).get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException | RejectedExecutionException e) {
+      throw new IllegalStateException("nothing was to be done", e);
     }
   }
 

@@ -97,23 +97,23 @@ final class ScenarioFiles {
     InputFaults faults = new InputFaults();
     Optional<CheckInput> input = CheckInput.read(scenario, plan, catalogue.orElse(null), faults);
     return input
-        .<Msg>map(
+        .map(
             read ->
-                new Msg.Opened(
-                    new Source(scenario, plan),
-                    new Design(read.scenario(), read.plan()),
-                    faults.lines()))
-        .orElse(new Msg.NotOpened(faults.lines()));
+                opened(
+                    new Source(scenario, plan), new Design(read.scenario(), read.plan()), faults))
+        .orElseGet(() -> new Msg.NotOpened(faults.lines()));
   }
 
   private Msg alone(Path scenario, Path plan) {
     InputFaults faults = new InputFaults();
     Optional<Scenario> input = CheckInput.readScenario(scenario, catalogue.orElse(null), faults);
     return input
-        .<Msg>map(
-            read ->
-                new Msg.Opened(new Source(scenario, plan), Design.unpacked(read), faults.lines()))
-        .orElse(new Msg.NotOpened(faults.lines()));
+        .map(read -> opened(new Source(scenario, plan), Design.unpacked(read), faults))
+        .orElseGet(() -> new Msg.NotOpened(faults.lines()));
+  }
+
+  private static Msg opened(Source source, Design design, InputFaults faults) {
+    return new Msg.Opened(source, design, faults.lines(), Recovery.find(source, design));
   }
 
   /** The file of the plan for a scenario: beside it, with the ending of plans. */
@@ -129,7 +129,13 @@ final class ScenarioFiles {
     if (folder == null) {
       return Optional.empty();
     }
-    return scenarios(folder).stream().filter(one -> text(head(one), "id").equals(id)).findFirst();
+    List<Path> fitting =
+        scenarios(folder).stream().filter(one -> text(head(one), "id").equals(id)).toList();
+    // Several scenarios may have one id; the one whose name the plan has comes first.
+    return fitting.stream()
+        .filter(one -> planOf(one).getFileName().equals(plan.getFileName()))
+        .findFirst()
+        .or(() -> fitting.stream().findFirst());
   }
 
   private static String head(Path file) {

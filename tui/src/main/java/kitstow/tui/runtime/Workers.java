@@ -8,6 +8,7 @@ import kitstow.tui.app.Advice;
 import kitstow.tui.app.Design;
 import kitstow.tui.app.Effect;
 import kitstow.tui.app.Msg;
+import kitstow.tui.app.Source;
 
 /** Does what updates ask for, each kind on a thread of its own, and tells what came of it. */
 final class Workers implements Effect.Doer, AutoCloseable {
@@ -19,6 +20,8 @@ final class Workers implements Effect.Doer, AutoCloseable {
   private final Latest<CheckReport> advise;
   private final Latest<Path> lister;
   private final Latest<Path> opener;
+  private final Latest<Runnable> keeper;
+  private final Searcher searcher;
 
   Workers(ScenarioFiles files, Consumer<Msg> tell, Consumer<Throwable> fault, Runnable end) {
     this.files = files;
@@ -29,6 +32,8 @@ final class Workers implements Effect.Doer, AutoCloseable {
     this.advise = new Latest<>("advise", guarded(this::adviseNow));
     this.lister = new Latest<>("list", guarded(this::listNow));
     this.opener = new Latest<>("open", guarded(this::openNow));
+    this.keeper = new Latest<>("keep", guarded(Runnable::run));
+    this.searcher = new Searcher(tell, fault);
   }
 
   /** Faults of ours on a worker's thread must not get lost. */
@@ -85,6 +90,32 @@ final class Workers implements Effect.Doer, AutoCloseable {
   }
 
   @Override
+  public void search(int number, Design design, double seconds) {
+    searcher.search(number, design, seconds);
+  }
+
+  @Override
+  public void stopSearch() {
+    searcher.stop();
+  }
+
+  @Override
+  public void save(Source source, Design design, boolean scenarioChanged) {
+    tell.accept(DesignFiles.save(source, design, scenarioChanged));
+  }
+
+  @Override
+  public void keepSafe(Source source, Design design) {
+    keeper.ask(() -> Recovery.keep(source, design));
+  }
+
+  @Override
+  public void forget(Source source) {
+    keeper.finish();
+    Recovery.forget(source);
+  }
+
+  @Override
   public void end() {
     end.run();
   }
@@ -95,5 +126,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
     advise.close();
     lister.close();
     opener.close();
+    keeper.close();
+    searcher.close();
   }
 }

@@ -87,11 +87,28 @@ final class FactsView {
       facts.add(new Fact(Standing.inWords(placed), Ink.PLAIN));
     }
     facts.add(new Fact(wishes(item), Ink.PLAIN));
+    if (work.carrying().isPresent()) {
+      facts.add(legality(work, key));
+    }
     if (placed != null && work.judged()) {
       tightest(work, placed, subjects).ifPresent(facts::add);
       facts.addAll(findings(work, key, subjects));
     }
     return facts;
+  }
+
+  /** Whether what is carried may stand where it is held. */
+  private static Fact legality(Work work, String key) {
+    if (!work.judged()) {
+      return new Fact("carried; judging ...", Ink.STRONG);
+    }
+    boolean broken = false;
+    for (Finding finding : work.report().get().brokenFindings()) {
+      broken |= finding.subjectIds().contains(key);
+    }
+    return broken
+        ? new Fact("carried; it may NOT stand here", Ink.BROKEN)
+        : new Fact("carried; it may stand here", Ink.WITHIN);
   }
 
   private static String wishes(Item item) {

@@ -7,6 +7,7 @@ import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.statics.Margin;
+import kitstow.tui.app.Activity;
 import kitstow.tui.app.Sheet;
 import kitstow.tui.app.Work;
 import kitstow.tui.keys.KeyPress;
@@ -35,11 +36,16 @@ final class HeadView {
     frame.text(area, 1, 0, work.design().scenario().title(), Ink.BAR);
     int aboard = work.loading().placed().size();
     int home = work.loading().home().size();
-    String count = aboard + " aboard, " + home + " at home ";
+    String count =
+        (work.unsaved() ? "not saved, " : "") + aboard + " aboard, " + home + " at home ";
     frame.textRight(area, 0, "  " + count, Ink.BAR);
   }
 
   private static void answer(Frame frame, Area area, Work work) {
+    if (work.searching().isPresent()) {
+      searching(frame, area, work.searching().get());
+      return;
+    }
     if (work.report().isEmpty()) {
       frame.text(area, 1, 0, "judging ...", Ink.PLAIN);
       return;
@@ -48,6 +54,30 @@ final class HeadView {
     String word = " " + Answer.inBrief(report).toUpperCase(Locale.ROOT) + " ";
     int taken = 1 + frame.text(area, 1, 0, word, ink(report));
     frame.text(area, taken + 1, 0, why(report) + (work.judged() ? "" : " ..."), Ink.PLAIN);
+  }
+
+  /** How a search stands. */
+  private static void searching(Frame frame, Area area, Activity.Searching search) {
+    int taken =
+        1 + frame.text(area, 1, 0, search.stopping() ? " STOPPING " : " SEARCHING ", Ink.PICKED);
+    String best =
+        search.unitsHome() < 0
+            ? "packing for the first time"
+            : "best so far: "
+                + search.unitsHome()
+                + " at home, "
+                + Figures.near(Math.ceil(search.momentNm()), 0)
+                + " N·m behind the rear axle";
+    frame.text(
+        area,
+        taken + 1,
+        0,
+        Figures.near(search.seconds(), 0)
+            + " of "
+            + Figures.near(search.limitSeconds(), 0)
+            + " s, "
+            + best,
+        Ink.PLAIN);
   }
 
   /** What decides the answer. */

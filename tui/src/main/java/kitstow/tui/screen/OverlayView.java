@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kitstow.tui.app.AppState;
 import kitstow.tui.app.Overlay;
+import kitstow.tui.app.Refusals;
 import kitstow.tui.app.Things;
 import kitstow.tui.keys.Binding;
 import kitstow.tui.keys.KeyMap;
@@ -22,28 +23,60 @@ final class OverlayView {
   private OverlayView() {}
 
   static void draw(Frame frame, Area all, AppState state) {
-    state
-        .overlay()
-        .match(
-            () -> all,
-            keys -> {
-              List<String> lines = new ArrayList<>();
-              for (Binding binding : KeyMap.in(state.place())) {
-                String shown = binding.shownKeys();
-                lines.add(
-                    shown + " ".repeat(Math.max(1, KEY_COLUMNS - shown.length())) + binding.help());
-              }
-              return box(frame, all, "Keys here; any key closes", lines, keys.row());
-            },
-            find -> find(frame, all.aboveBottom(1).bottom(1), state, find),
-            told -> {
-              List<String> lines = new ArrayList<>();
-              int width = Math.min(MOST_COLUMNS, all.columns() - 2 * MARGIN) - 4;
-              for (String line : told.lines()) {
-                lines.addAll(Page.wrapped(line, width));
-              }
-              return box(frame, all, told.title() + "; any key closes", lines, 0);
-            });
+    state.overlay().read(new Drawing(frame, all, state));
+  }
+
+  private record Drawing(Frame frame, Area all, AppState state) implements Overlay.Reader<Area> {
+    @Override
+    public Area none() {
+      return all;
+    }
+
+    @Override
+    public Area keys(Overlay.Keys keys) {
+      List<String> lines = new ArrayList<>();
+      for (Binding binding : KeyMap.in(state.place())) {
+        String shown = binding.shownKeys();
+        lines.add(
+            shown
+                + " ".repeat(Math.max(1, KEY_COLUMNS - shown.length()))
+                + binding.help()
+                + Refusals.why(state, binding.action())
+                    .map(reason -> " - not now: " + reason)
+                    .orElse(""));
+      }
+      return box(frame, all, "Keys here; any key closes", lines, keys.row());
+    }
+
+    @Override
+    public Area find(Overlay.Find find) {
+      return OverlayView.find(frame, all.aboveBottom(1).bottom(1), state, find);
+    }
+
+    @Override
+    public Area told(Overlay.Told told) {
+      return box(frame, all, told.title() + "; any key closes", wrapped(told.lines()), 0);
+    }
+
+    @Override
+    public Area ask(Overlay.Ask ask) {
+      List<String> lines = new ArrayList<>();
+      lines.add("Enter  " + ask.yes());
+      lines.add("n      " + ask.no());
+      if (ask.about().isEmpty()) {
+        lines.add("Esc    stay");
+      }
+      return box(frame, all, ask.question(), lines, 0);
+    }
+
+    private List<String> wrapped(List<String> lines) {
+      List<String> all = new ArrayList<>();
+      int width = Math.min(MOST_COLUMNS, this.all.columns() - 2 * MARGIN) - 4;
+      for (String line : lines) {
+        all.addAll(Page.wrapped(line, width));
+      }
+      return all;
+    }
   }
 
   private static Area find(Frame frame, Area row, AppState state, Overlay.Find find) {
