@@ -84,7 +84,7 @@ public final class HomeReasons {
     if (whateverIsThere.isPresent()) {
       return whateverIsThere.get();
     }
-    Decoder.Step step = withOthers(wanted, space);
+    Decoder.Found step = decoder.among(loading.placed().values(), wanted, space);
     return step.place().isPresent()
         ? byMass(wanted, space, step.place().get())
         : crowded(wanted, space, step.barredBy());
@@ -92,13 +92,11 @@ public final class HomeReasons {
 
   /** What bars a thing from a space that holds nothing else. */
   private Optional<HomeReason> inEmpty(Wanted wanted, Space space) {
-    Decoder.Decoded alone =
-        decoder.decode(
-            List.of(space), Map.of(space.id(), List.of(wanted)), Decoder.Decoded.NOTHING);
-    if (!alone.placed().isEmpty()) {
+    Decoder.Found alone = decoder.alone(wanted, space);
+    if (alone.place().isPresent()) {
       return Optional.empty();
     }
-    RuleId barredBy = alone.barred().getOrDefault(wanted.key(), RuleId.INSIDE_SPACE);
+    RuleId barredBy = alone.barredBy();
     if (barredBy == RuleId.INSIDE_SPACE || barredBy == RuleId.DOOR_APERTURE) {
       HomeReason size =
           tooLarge(
@@ -131,32 +129,6 @@ public final class HomeReasons {
         ? plain(wanted, space, Cause.BARRED, barredBy)
         : new HomeReason(
             wanted.key(), space.id(), Cause.DOOR, RuleId.DOOR_APERTURE, "", "", least, "mm");
-  }
-
-  /** A place for a thing among all that is aboard; the space it is tried in is packed last. */
-  private Decoder.Step withOthers(Wanted wanted, Space space) {
-    List<Space> spaces = new ArrayList<>();
-    for (Space other : rig.spaces().values()) {
-      if (!other.id().equals(space.id())) {
-        spaces.add(other);
-      }
-    }
-    spaces.add(space);
-    Map<String, List<Wanted>> order = new LinkedHashMap<>();
-    List<Decoder.Step> fixed = new ArrayList<>();
-    for (Space one : spaces) {
-      List<Wanted> here = new ArrayList<>();
-      for (PlacedItem item : loading.in(one.id())) {
-        Wanted there = Wanted.of(item.item(), item.unit());
-        here.add(there);
-        fixed.add(new Decoder.Step(there, one.id(), Optional.of(item), RuleId.INSIDE_SPACE));
-      }
-      order.put(one.id(), here);
-    }
-    order.computeIfAbsent(space.id(), id -> new ArrayList<>()).add(wanted);
-    Decoder.Decoded decoded =
-        decoder.decode(spaces, order, new Decoder.Decoded(List.of(), Map.of(), fixed));
-    return decoded.steps().get(decoded.steps().size() - 1);
   }
 
   private HomeReason crowded(Wanted wanted, Space space, RuleId barredBy) {

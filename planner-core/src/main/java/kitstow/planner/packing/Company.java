@@ -3,6 +3,7 @@ package kitstow.planner.packing;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import kitstow.planner.model.Item;
 import kitstow.planner.model.Mark;
 import kitstow.planner.model.PlacedItem;
 
@@ -77,6 +78,23 @@ public final class Company {
   /** The first pair of marks for which two items had better not be where they are. */
   public static Optional<Pair> softPair(PlacedItem a, PlacedItem b) {
     return firstIn(SOFT, a, b);
+  }
+
+  /** Whether two items may never be in one space. */
+  static boolean hardPair(Item a, Item b, boolean sameAir) {
+    if (a.marks().isEmpty() || b.marks().isEmpty()) {
+      return false;
+    }
+    for (Pair pair : HARD) {
+      boolean together = sameAir || !pair.byAir();
+      boolean marked =
+          (a.marks().contains(pair.one()) && b.marks().contains(pair.other()))
+              || (b.marks().contains(pair.one()) && a.marks().contains(pair.other()));
+      if (together && marked) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Optional<Pair> firstIn(List<Pair> pairs, PlacedItem a, PlacedItem b) {

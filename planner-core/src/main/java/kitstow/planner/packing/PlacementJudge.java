@@ -1,14 +1,13 @@
 package kitstow.planner.packing;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
-import kitstow.planner.model.FittedDoor;
 import kitstow.planner.model.FittedModule;
+import kitstow.planner.model.Item;
 import kitstow.planner.model.KeepClear;
 import kitstow.planner.model.Mark;
 import kitstow.planner.model.Pin;
@@ -18,7 +17,6 @@ import kitstow.planner.model.Rig;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Settings;
 import kitstow.planner.model.Space;
-import kitstow.planner.model.Zone;
 
 /**
  * Judges one more item while a group of spaces is being packed: every rule of place, company and
@@ -30,13 +28,10 @@ final class PlacementJudge {
 
   private final Rig rig;
   private final Settings settings;
-  private final Optional<BoxMm> canopy;
-  private final Map<String, List<BoxMm>> obstacles = new HashMap<>();
 
   PlacementJudge(Rig rig) {
     this.rig = rig;
     this.settings = rig.scenario().settings();
-    this.canopy = CanopyBody.of(rig.scenario());
   }
 
   /**
@@ -71,61 +66,46 @@ final class PlacementJudge {
     return Optional.empty();
   }
 
-  /** The first rule that is broken if an item is added to a trial, if any. */
-  Optional<RuleId> breaks(PlacedItem item, Trial trial) {
-    Space space = item.space();
-    List<PlacedItem> inSpace = trial.in(space.id());
-    if (Boxes.protrusionMm(item.box(), Room.of(space)) > 0) {
+  /** The first rule that is broken if an item is added to a scene, if any. */
+  Optional<RuleId> breaks(PlacedItem item, Scene scene) {
+    if (Boxes.protrusionMm(item.box(), scene.site().room()) > 0) {
       return Optional.of(RuleId.INSIDE_SPACE);
     }
-    for (PlacedItem other : trial.all()) {
+    for (PlacedItem other : scene.near()) {
       if (Boxes.overlap(item.box(), other.box())) {
         return Optional.of(RuleId.NO_OVERLAP);
       }
     }
-    if (hitsModule(item) || hitsOnTheWayOut(item, trial)) {
+    for (Site.Obstacle obstacle : scene.site().obstacles()) {
+      if (Boxes.overlap(obstacle.box(), item.box())) {
+        return Optional.of(obstacle.rule());
+      }
+    }
+    if (hitsOnTheWayOut(item, scene)) {
       return Optional.of(RuleId.MODULE_CLASH);
     }
-    if (outsideIntoCanopy(item)) {
-      return Optional.of(RuleId.CANOPY_CLASH);
-    }
-    if (foulsDoor(item)) {
+    if (item.box().maxZMm() > scene.site().topZMm()) {
       return Optional.of(RuleId.SLIDE_ENVELOPE);
     }
-    for (PlacedItem other : inSpace) {
+    for (PlacedItem other : scene.inSpace()) {
       if (Company.hardPair(item, other).isPresent()) {
         return Optional.of(RuleId.FORBIDDEN_PAIR);
       }
     }
-    Optional<RuleId> stands = standsBadly(item, trial, inSpace);
+    Optional<RuleId> stands = standsBadly(item, scene);
     if (stands.isPresent()) {
       return stands;
     }
-    Optional<RuleId> room = losesRoom(item, trial);
-    return room.isPresent() ? room : blocksReach(item, inSpace);
-  }
-
-  private boolean hitsModule(PlacedItem item) {
-    for (BoxMm obstacle : obstacles.computeIfAbsent(item.space().id(), id -> of(item.space()))) {
-      if (Boxes.overlap(obstacle, item.box())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private boolean outsideIntoCanopy(PlacedItem item) {
-    return item.space().zone() != Zone.CANOPY
-        && canopy.isPresent()
-        && Boxes.overlap(canopy.get(), item.box());
+    Optional<RuleId> room = losesRoom(item, scene);
+    return room.isPresent() ? room : blocksReach(item, scene);
   }
 
   /** Whether a newcomer is hit by what slides out, or slides out into something itself. */
-  private boolean hitsOnTheWayOut(PlacedItem item, Trial trial) {
-    if (item.space().movesWith().isEmpty() && !trial.anythingSlides()) {
+  private boolean hitsOnTheWayOut(PlacedItem item, Scene scene) {
+    if (item.space().movesWith().isEmpty() && !scene.anythingSlides()) {
       return false;
     }
-    for (PlacedItem other : trial.all()) {
+    for (PlacedItem other : scene.near()) {
       if (ridesInto(item, other.space(), other.box())
           || ridesInto(other, item.space(), item.box())) {
         return true;
@@ -167,49 +147,10 @@ final class PlacementJudge {
     return false;
   }
 
-  /** Modules, and what they sweep, that are no part of a space and reach into it. */
-  private List<BoxMm> of(Space space) {
-    List<BoxMm> found = new ArrayList<>();
-    BoxMm room = Room.of(space);
-    for (FittedModule module : rig.modules().values()) {
-      String id = module.module().id();
-      if (!space.inModules().contains(id) && Boxes.overlap(module.box(), room)) {
-        found.add(module.box());
-      }
-      if (!space.movesWith().contains(id) && Boxes.overlap(SlideTravel.swept(module), room)) {
-        found.add(SlideTravel.swept(module));
-      }
-    }
-    return found;
-  }
-
-  private boolean foulsDoor(PlacedItem item) {
-    for (String slideId : item.space().movesWith()) {
-      FittedModule slide = rig.modules().get(slideId);
-      if (slide != null && item.box().maxZMm() > slide.box().maxZMm()) {
-        SlideTravel.Envelope envelope = SlideTravel.envelope(rig, slide, List.of(item));
-        boolean passes = true;
-        for (String doorId : slide.bay().doorIds()) {
-          FittedDoor door = rig.doors().get(doorId);
-          if (door != null && door.door().side() == slide.bay().facing()) {
-            passes = SlideTravel.foulMm(envelope, door) == 0;
-            if (passes) {
-              break;
-            }
-          }
-        }
-        if (!passes) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  private Optional<RuleId> standsBadly(PlacedItem item, Trial trial, List<PlacedItem> inSpace) {
+  private Optional<RuleId> standsBadly(PlacedItem item, Scene scene) {
     Space space = item.space();
-    boolean bareBars = space.bars().isPresent() && !space.bars().get().platformFloor();
-    for (PlacedItem other : inSpace) {
+    boolean bareBars = scene.site().bareBars();
+    for (PlacedItem other : scene.inSpace()) {
       if (Boxes.footprintOverlapMm2(item.box(), other.box()) > 0L) {
         boolean above = item.box().minZMm() >= other.box().maxZMm();
         PlacedItem lower = above ? other : item;
@@ -224,23 +165,29 @@ final class PlacementJudge {
     if (bareBars) {
       return Optional.empty();
     }
-    Contacts contacts = Contacts.of(item, space, inSpace);
+    Contacts contacts = Contacts.of(item, space, scene.inSpace());
     if (!contacts.supported(settings.supportPermille())) {
       return Optional.of(RuleId.SUPPORT);
     }
-    return bearingKept(item, contacts, trial) ? Optional.empty() : Optional.of(RuleId.BEARING);
+    return bearingKept(item, contacts, scene) ? Optional.empty() : Optional.of(RuleId.BEARING);
   }
 
-  private boolean bearingKept(PlacedItem item, Contacts contacts, Trial trial) {
-    List<Contacts> all = trial.contactsWith(item, contacts);
-    boolean anythingStacked = false;
-    for (Contacts one : all) {
-      anythingStacked |= !one.items().isEmpty();
+  private static boolean bearingKept(PlacedItem item, Contacts own, Scene scene) {
+    boolean propsUp = false;
+    for (PlacedItem other : scene.inSpace()) {
+      propsUp |= restsOn(other, item);
     }
-    if (!anythingStacked) {
+    if (own.items().isEmpty() && !propsUp) {
       return true;
     }
-    Map<String, Double> carried = LoadPath.of(all).carriedG(Trial::heaviestG);
+    List<Contacts> all = new ArrayList<>();
+    List<PlacedItem> with = new ArrayList<>(scene.inSpace());
+    with.add(item);
+    for (Contacts old : scene.contacts()) {
+      all.add(restsOn(old.item(), item) ? Contacts.of(old.item(), item.space(), with) : old);
+    }
+    all.add(own);
+    Map<String, Double> carried = LoadPath.of(all).carriedG(PlacementJudge::heaviestG);
     for (Contacts one : all) {
       long bearsG = one.item().item().bearsG();
       double loadG = carried.getOrDefault(one.item().key(), 0.0);
@@ -251,15 +198,35 @@ final class PlacementJudge {
     return true;
   }
 
-  private Optional<RuleId> losesRoom(PlacedItem item, Trial trial) {
+  private static boolean restsOn(PlacedItem upper, PlacedItem lower) {
+    return upper.box().minZMm() == lower.box().maxZMm()
+        && Boxes.footprintOverlapMm2(upper.box(), lower.box()) > 0L;
+  }
+
+  /** What an item weighs at its heaviest, in grams. */
+  private static long heaviestG(PlacedItem placed) {
+    Item item = placed.item();
+    return item.mass().massG()
+        + item.growth().map(growth -> growth.upToG() + growth.wetG()).orElse(0L);
+  }
+
+  private Optional<RuleId> losesRoom(PlacedItem item, Scene scene) {
+    boolean demands = !item.item().keepClear().isEmpty();
+    if (!demands && scene.demanding().isEmpty()) {
+      return Optional.empty();
+    }
+    List<PlacedItem> demanding = new ArrayList<>(scene.demanding());
+    if (demands) {
+      demanding.add(item);
+    }
     List<PlacedItem> all = null;
-    for (PlacedItem one : trial.demanding(item)) {
+    for (PlacedItem one : demanding) {
       for (KeepClear keep : one.item().keepClear()) {
         if (!one.is(item) && !reaches(item, one, keep)) {
           continue;
         }
         if (all == null) {
-          all = new ArrayList<>(trial.all());
+          all = new ArrayList<>(scene.around());
           all.add(item);
         }
         boolean air = keep.kind() == KeepClear.Kind.AIR;
@@ -289,8 +256,11 @@ final class PlacementJudge {
     return false;
   }
 
-  private static Optional<RuleId> blocksReach(PlacedItem item, List<PlacedItem> inSpace) {
-    List<PlacedItem> all = new ArrayList<>(inSpace);
+  private static Optional<RuleId> blocksReach(PlacedItem item, Scene scene) {
+    if (item.item().reach() != Reach.EMERGENCY && !scene.anythingForEmergency()) {
+      return Optional.empty();
+    }
+    List<PlacedItem> all = new ArrayList<>(scene.inSpace());
     all.add(item);
     for (PlacedItem one : all) {
       if (one.item().reach() == Reach.EMERGENCY && !WayOut.toMoveFirst(one, all).isEmpty()) {

@@ -5,16 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import kitstow.planner.model.Item;
-import kitstow.planner.model.Space;
+import kitstow.planner.model.Need;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Settings;
 import kitstow.planner.packing.Wanted;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Packs as the trade does: what must come first, then heavy and bulky before light, each unit into
  * the space where the whole load stays best: within limits, little behind the rear axle.
  */
 final class Construction {
-  private static final int MUCH_CHOICE = 4;
+  private static final double BLINK = 0.05;
 
   private final PackingProblem problem;
 
@@ -38,20 +39,20 @@ final class Construction {
         Comparator.comparingInt((Integer i) -> classOf(problem.units().get(i).item()))
             .thenComparingInt(i -> choice(packing, problem.units().get(i)))
             .thenComparing(Comparator.comparingDouble((Integer i) -> weight[i]).reversed()));
-    insert(packing, order, /* keepRanks= */ false);
+    insert(packing, order, random, noise > 0.0 ? BLINK : 0.0);
   }
 
   /** Spaces that can hold a unit at all; what has little choice goes before what has much. */
   private static int choice(Packing packing, Wanted wanted) {
     int takers = 0;
-    for (Space space : packing.view().fromTheFront()) {
-      takers += packing.view().mayHold(wanted, space) ? 1 : 0;
+    for (int i = 0; i < packing.view().siteCount(); i++) {
+      takers += packing.view().decoder().mayHold(wanted, i) ? 1 : 0;
     }
-    return Math.min(takers, MUCH_CHOICE);
+    return takers;
   }
 
   /** Pinned and must-take things first. */
-  private static int classOf(Item item) {
+  static int classOf(Item item) {
     if (item.pin().isPresent()) {
       return 0;
     }
@@ -68,41 +69,58 @@ final class Construction {
     return item.mass().massG() / 1000.0 + litres * 0.5;
   }
 
-  /** Gives each unit in turn the space in which the whole load scores best. */
-  void insert(Packing packing, List<Integer> order, boolean keepRanks) {
-    int rank = keepRanks ? -1 : 0;
-    for (int unit : order) {
-      int rankNow = keepRanks ? packing.rankOf(unit) : rank++;
-      packing.assign(unit, null, 0, rankNow);
-      packing.assign(unit, bestSpace(packing, unit, rankNow), 0, rankNow);
-    }
-  }
-
   /**
-   * The space in which a unit's mass acts least far behind the rear axle without more overload than
-   * before; null where no space takes it so. Spaces are looked at from the front, and those that
-   * lie wholly behind the best place so far are not.
+   * Gives each unit in turn the place in which its mass acts least far behind the rear axle without
+   * more overload than before; a must-take unit of a rig whose limits are only reported goes where
+   * it adds least overload if there is no such place.
+   *
+   * @param order units that are nowhere
+   * @param blink chance that a place is overlooked
    */
-  private @Nullable String bestSpace(Packing packing, int unit, int rank) {
-    Wanted wanted = problem.units().get(unit);
-    long overBefore = packing.overG();
-    String best = null;
-    double bestReach = Double.MAX_VALUE;
-    for (Space space : packing.view().fromTheFront()) {
-      if (packing.view().reachMm(space.box().minXMm()) > bestReach) {
-        break;
+  void insert(Packing packing, List<Integer> order, Random random, double blink) {
+    RigView view = packing.view();
+    LoadSums sums = packing.sums(order);
+    long over = packing.overG(sums);
+    boolean report = problem.scenario().settings().massLimits() == Settings.MassLimits.REPORT;
+    for (int unit : order) {
+      Wanted wanted = problem.units().get(unit);
+      boolean anyway = report && wanted.item().need() == Need.MUST;
+      int best = -1;
+      PlacedItem place = null;
+      double bestCost = Double.MAX_VALUE;
+      long bestOver = anyway ? Long.MAX_VALUE : over;
+      for (int i = 0; i < view.siteCount(); i++) {
+        int site = view.fromTheFront(i);
+        if (view.leastReachMm(site) > bestCost && bestOver <= over) {
+          break;
+        }
+        if (!view.decoder().mayHold(wanted, site) || (blink > 0.0 && random.nextDouble() < blink)) {
+          continue;
+        }
+        PlacedItem found = packing.tryAt(unit, site);
+        if (found == null) {
+          continue;
+        }
+        double cost = view.decoder().cost(found.box(), found.space());
+        if (cost >= bestCost && bestOver <= over) {
+          continue;
+        }
+        sums.add(unit, found, site);
+        long then = packing.overG(sums);
+        sums.remove(unit, found, site);
+        boolean better =
+            then <= over ? bestOver > over || cost < bestCost : anyway && then < bestOver;
+        if (better) {
+          best = site;
+          place = found;
+          bestCost = cost;
+          bestOver = Math.max(then, over);
+        }
       }
-      if (!packing.view().mayHold(wanted, space)) {
-        continue;
-      }
-      packing.assign(unit, space.id(), 0, rank);
-      double reach = packing.reachMm(unit);
-      if (reach < bestReach && packing.overG() <= overBefore) {
-        best = space.id();
-        bestReach = reach;
+      if (place != null) {
+        packing.put(unit, best, place);
+        over = packing.overG(sums);
       }
     }
-    packing.assign(unit, null, 0, rank);
-    return best;
   }
 }

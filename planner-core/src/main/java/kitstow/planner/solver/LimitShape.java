@@ -32,7 +32,7 @@ import kitstow.planner.statics.LoadLine;
  * What counts in which limit on one rig, read off the rules themselves: a weightless probe stands
  * in every space, and the lines that the rules draw up show which limits it loads. So no formula of
  * a limit is written twice. Axles are told apart, since there the place in the space matters; bars
- * are left to {@link BarLoads}.
+ * are left to {@link LoadSums}.
  */
 final class LimitShape {
   /** How gear loads a line. */

@@ -1,6 +1,7 @@
 package kitstow.planner.solver;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,12 +11,16 @@ import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Need;
+import kitstow.planner.model.Placement;
 import kitstow.planner.model.Scenario;
+import kitstow.planner.model.SpacePointMm;
+import kitstow.planner.packing.Pose;
 import kitstow.planner.packing.Wanted;
 
 /** What does not change during one search: the scenario, its units, and rigs seen so far. */
 final class PackingProblem {
   private static final int MOST_RIGS = 64;
+  private static final int MOST_TABLES = 64;
 
   private final Scenario scenario;
   private final List<Wanted> units = new ArrayList<>();
@@ -29,28 +34,49 @@ final class PackingProblem {
           return size() > MOST_RIGS;
         }
       };
+  private final Map<TableKey, TripTable> tables =
+      new LinkedHashMap<>(16, 0.75f, /* accessOrder= */ true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<TableKey, TripTable> eldest) {
+          return size() > MOST_TABLES;
+        }
+      };
+  private final int[] kinds;
+  private final int[] varying;
+  private final Finds finds;
+  private final Handling handling = new Handling();
   private final long overWithoutGearG;
+  private int rigsSeen;
   private double stepNm = 5.0;
+
+  private record TableKey(int rig, BitSet varyingAboard) {}
 
   /** A rig and the shape of its limits. */
   record Seen(RigView view, LimitShape shape) {}
 
   PackingProblem(Scenario scenario) {
     this.scenario = scenario;
+    List<Integer> kindOf = new ArrayList<>();
+    List<Integer> thatVary = new ArrayList<>();
+    int kind = 0;
     for (Item item : scenario.items()) {
       for (int unit = 1; unit <= item.quantity(); unit++) {
+        if (item.content().isPresent() || item.growth().isPresent()) {
+          thatVary.add(units.size());
+        }
         indexByKey.put(item.keyOf(unit), units.size());
+        kindOf.add(kind);
         units.add(Wanted.of(item, unit));
       }
+      kind++;
     }
-    Seen seen = rig(firstBays(scenario));
-    Loading empty =
-        Loading.of(
-            scenario,
-            new LoadPlan(
-                scenario.id(), seen.view().moduleBays(), new ArrayList<>(), LoadPlan.Origin.HAND));
+    this.kinds = kindOf.stream().mapToInt(Integer::intValue).toArray();
+    this.varying = thatVary.stream().mapToInt(Integer::intValue).toArray();
+    this.finds = new Finds(this);
     this.overWithoutGearG =
-        new StateTable(empty, seen.shape()).worstOf(new ArrayList<>(), new BarLoads()).overG();
+        new LoadSums(table(rig(firstBays(scenario)), new boolean[units.size()])).overG();
   }
 
   /** Every module in the first bay it lists that nobody took before it. */
@@ -79,7 +105,7 @@ final class PackingProblem {
   List<String> allSpaceIds() {
     java.util.Set<String> ids = new java.util.LinkedHashSet<>();
     ids.addAll(rig(firstBays(scenario)).view().rig().spaces().keySet());
-    for (ModuleChoice choice : openModules()) {
+    for (ModuleChoice choice : openModules(scenario)) {
       for (String bay : choice.bayIds()) {
         java.util.Map<String, String> bays = new LinkedHashMap<>(firstBays(scenario));
         bays.values().remove(bay);
@@ -94,7 +120,7 @@ final class PackingProblem {
   }
 
   /** Modules whose bay is open or that may be left out. */
-  List<ModuleChoice> openModules() {
+  static List<ModuleChoice> openModules(Scenario scenario) {
     List<ModuleChoice> open = new ArrayList<>();
     for (ModuleChoice choice : scenario.modules()) {
       if (choice.bayIds().size() > 1 || choice.need() != Need.MUST) {
@@ -109,11 +135,61 @@ final class PackingProblem {
     String key = new TreeMap<>(moduleBays).toString();
     Seen seen = rigs.get(key);
     if (seen == null) {
-      RigView view = new RigView(scenario, moduleBays);
+      RigView view = new RigView(scenario, moduleBays, rigsSeen++);
       seen = new Seen(view, new LimitShape(view, scenario));
       rigs.put(key, seen);
     }
     return seen;
+  }
+
+  /** The states of the trip with some units aboard; only what is used up or grows matters. */
+  TripTable table(Seen seen, boolean[] aboard) {
+    BitSet bits = new BitSet();
+    for (int unit : varying) {
+      if (aboard[unit]) {
+        bits.set(unit);
+      }
+    }
+    TableKey key = new TableKey(seen.view().number(), bits);
+    TripTable table = tables.get(key);
+    if (table == null) {
+      List<Placement> placements = new ArrayList<>();
+      for (int unit : varying) {
+        if (aboard[unit]) {
+          placements.add(anywhere(units.get(unit), seen));
+        }
+      }
+      LoadPlan plan =
+          new LoadPlan(scenario.id(), seen.view().moduleBays(), placements, LoadPlan.Origin.HAND);
+      table = new TripTable(Loading.of(scenario, plan), seen.shape(), seen.view().sites(), units);
+      tables.put(key, table);
+    }
+    return table;
+  }
+
+  /** Masses along a trip do not depend on where a thing stands. */
+  private static Placement anywhere(Wanted unit, Seen seen) {
+    Pose pose = unit.poses().get(0);
+    return new Placement(
+        unit.item().id(),
+        unit.unit(),
+        seen.view().sites().space(0).id(),
+        pose.shape(),
+        pose.turn(),
+        new SpacePointMm(0, 0, 0));
+  }
+
+  /** Number that units of one item share. */
+  int kindOf(int unit) {
+    return kinds[unit];
+  }
+
+  Finds finds() {
+    return finds;
+  }
+
+  Handling handling() {
+    return handling;
   }
 
   /** Index of a unit by its body key. */

@@ -2,7 +2,6 @@ package kitstow.planner.solver;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kitstow.planner.model.LoadPlan;
@@ -10,10 +9,9 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Scenario;
-import kitstow.planner.model.Space;
-import kitstow.planner.packing.Clusters;
 import kitstow.planner.packing.Decoder;
-import kitstow.planner.packing.Wanted;
+import kitstow.planner.packing.Room;
+import kitstow.planner.packing.SiteMap;
 import kitstow.planner.rules.Breach;
 import kitstow.planner.rules.PlanRule;
 import kitstow.planner.rules.RuleBook;
@@ -21,29 +19,41 @@ import kitstow.planner.rules.Situation;
 
 /** A rig under one choice of bays, with what the search needs of it, worked out once. */
 final class RigView {
+  private final int number;
   private final Map<String, String> moduleBays;
   private final Rig rig;
-  private final List<List<Space>> clusters;
-  private final Map<String, Integer> clusterOf = new HashMap<>();
+  private final SiteMap sites;
   private final Decoder decoder;
-  private final List<Space> fromTheFront;
-  private final Map<String, Boolean> possible = new HashMap<>();
+  private final int[] fromTheFront;
+  private final double[] leastReachMm;
   private final int conflicts;
+  private final long mustModulesLeft;
+  private final long moduleValueLeft;
 
-  RigView(Scenario scenario, Map<String, String> wantedBays) {
+  /**
+   * Fits the modules.
+   *
+   * @param number tells this choice of bays from others
+   */
+  RigView(Scenario scenario, Map<String, String> wantedBays, int number) {
+    this.number = number;
     Bays bays = Bays.settle(scenario, wantedBays);
     this.moduleBays = bays.fitted();
     this.rig = Rig.of(scenario, moduleBays);
-    this.clusters = Clusters.of(rig);
-    for (int i = 0; i < clusters.size(); i++) {
-      for (Space space : clusters.get(i)) {
-        clusterOf.put(space.id(), i);
-      }
+    this.sites = SiteMap.of(rig);
+    this.decoder = new Decoder(rig, sites);
+    this.leastReachMm = new double[sites.size()];
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < sites.size(); i++) {
+      order.add(i);
+      int front = Room.of(sites.space(i)).minXMm();
+      leastReachMm[i] = Math.max(0.0, (double) front - scenario.ute().wheelbaseMm());
     }
-    this.decoder = new Decoder(rig);
-    this.fromTheFront = new ArrayList<>(rig.spaces().values());
-    fromTheFront.sort(Comparator.comparingInt(space -> space.box().minXMm()));
+    order.sort(Comparator.comparingInt(i -> Room.of(sites.space(i)).minXMm()));
+    this.fromTheFront = order.stream().mapToInt(Integer::intValue).toArray();
     this.conflicts = bays.refused() + conflictsOf(scenario, moduleBays);
+    this.mustModulesLeft = ScoreLevels.mustModulesLeft(scenario.modules(), moduleBays.keySet());
+    this.moduleValueLeft = ScoreLevels.moduleValueLeft(scenario.modules(), moduleBays.keySet());
   }
 
   /** Modules that do not fit, foul a door or stand in each other's way. */
@@ -74,29 +84,28 @@ final class RigView {
     return rig;
   }
 
-  List<List<Space>> clusters() {
-    return clusters;
+  /** Tells this choice of bays from others of the same search. */
+  int number() {
+    return number;
   }
 
-  /** Index of a space's cluster, or -1 where the space is not there under these bays. */
-  int clusterOf(String spaceId) {
-    return clusterOf.getOrDefault(spaceId, -1);
+  SiteMap sites() {
+    return sites;
   }
 
-  /** Whether a unit can stand in a space at all, in any pose. */
-  boolean mayHold(Wanted wanted, Space space) {
-    return possible.computeIfAbsent(
-        wanted.item().id() + " " + space.id(), key -> decoder.mayHold(wanted, space));
+  /** Number of spaces. */
+  int siteCount() {
+    return fromTheFront.length;
   }
 
-  /** Spaces in the order of their front ends. */
-  List<Space> fromTheFront() {
-    return fromTheFront;
+  /** Index of the space that is the i-th from the front. */
+  int fromTheFront(int i) {
+    return fromTheFront[i];
   }
 
-  /** How far behind the rear axle an x is; zero ahead of it. */
-  double reachMm(int xMm) {
-    return Math.max(0.0, (double) xMm - rig.scenario().ute().wheelbaseMm());
+  /** How far behind the rear axle the front of a space is; zero ahead of it. */
+  double leastReachMm(int site) {
+    return leastReachMm[site];
   }
 
   Decoder decoder() {
@@ -105,5 +114,15 @@ final class RigView {
 
   int conflicts() {
     return conflicts;
+  }
+
+  /** Must-take modules that are not fitted. */
+  long mustModulesLeft() {
+    return mustModulesLeft;
+  }
+
+  /** Value of optional modules that are not fitted. */
+  long moduleValueLeft() {
+    return moduleValueLeft;
   }
 }

@@ -45,9 +45,8 @@ class OpenBaysTest {
 
   @Test
   void choosingBaysKeepsTheScoreInFullAssert() {
-    PlanSearch.Request request = new PlanSearch.Request(scenario(), 5L, 60L, 0.0, 1);
     PackingProblem problem = new PackingProblem(scenario());
-    SolverConfig config = PlanSearch.config(request, 5L);
+    SolverConfig config = SearchConfig.of(scenario(), 5L, 60L);
     config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
     config
         .getScoreDirectorFactoryConfig()
@@ -57,7 +56,7 @@ class OpenBaysTest {
     PlanningLoad found =
         SolverFactory.<PlanningLoad>create(config)
             .buildSolver()
-            .solve(PlanSearch.construct(problem, 5L));
+            .solve(PlanSearch.construct(problem, null));
 
     assertThat(found.score()).isNotNull();
   }

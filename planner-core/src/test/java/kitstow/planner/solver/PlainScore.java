@@ -1,6 +1,8 @@
 package kitstow.planner.solver;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import kitstow.planner.model.Item;
@@ -9,7 +11,9 @@ import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Need;
+import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.packing.WayOut;
 import kitstow.planner.rules.LimitRule;
 import kitstow.planner.rules.PlanRule;
 import kitstow.planner.rules.RuleBook;
@@ -48,8 +52,27 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
             must,
             value,
             ScoreLevels.steps(worstMoment(situation), problem.stepNm()),
-            Packing.handling(packing.placed()))
+            handling(packing.placed()))
         .toScore(problem.scenario().settings().massLimits());
+  }
+
+  /** Things to move before daily gear comes out; many times a day counts threefold. */
+  private static long handling(List<PlacedItem> placed) {
+    Map<String, List<PlacedItem>> bySpace = new HashMap<>();
+    for (PlacedItem item : placed) {
+      bySpace.computeIfAbsent(item.space().id(), id -> new ArrayList<>()).add(item);
+    }
+    long moves = 0L;
+    for (PlacedItem item : placed) {
+      long weight =
+          switch (item.item().reach()) {
+            case MANY_A_DAY -> 3L;
+            case DAILY -> 1L;
+            default -> 0L;
+          };
+      moves += weight * WayOut.toMoveFirst(item, bySpace.get(item.space().id())).size();
+    }
+    return moves;
   }
 
   private static long conflicts(Situation situation) {

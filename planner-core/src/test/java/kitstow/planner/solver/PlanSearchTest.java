@@ -45,15 +45,14 @@ class PlanSearchTest {
   @ValueSource(longs = {0, 1, 2})
   void incrementalScoreEqualsThePlainScoreInFullAssert(long seed) {
     Scenario scenario = SoundPlans.scenario(seed);
-    PlanSearch.Request request = new PlanSearch.Request(scenario, seed, 30, 0.0, 1);
     PackingProblem problem = new PackingProblem(scenario);
-    SolverConfig config = PlanSearch.config(request, seed);
+    SolverConfig config = SearchConfig.of(scenario, seed, 60L);
     config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
     config
         .getScoreDirectorFactoryConfig()
         .setAssertionScoreDirectorFactory(
             new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(PlainScore.class));
-    PlanningLoad start = PlanSearch.construct(problem, seed);
+    PlanningLoad start = PlanSearch.construct(problem, null);
 
     PlanningLoad found = SolverFactory.<PlanningLoad>create(config).buildSolver().solve(start);
 

@@ -69,6 +69,7 @@ class PlanCommandTest {
     LoadPlan.Origin origin =
         new LoadPlan.Origin(
             "solver", OptionalLong.of(1L), OptionalLong.empty(), OptionalLong.empty());
-    return new PlanSearch.Best(new LoadPlan("x", Map.of(), List.of(), origin), momentNm, unitsHome);
+    return new PlanSearch.Best(
+        new LoadPlan("x", Map.of(), List.of(), origin), momentNm, unitsHome, 0L);
   }
 }

@@ -1,0 +1,108 @@
+package kitstow.planner.packing;
+
+import java.util.ArrayList;
+import java.util.List;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.PlacedItem;
+
+/**
+ * What stands where while gear is being packed. Keeps a fingerprint of what is around each space:
+ * the same things in the same places give the same one, in whatever order they came.
+ */
+public final class Ground {
+  private final SiteMap sites;
+  private final List<List<PlacedItem>> in = new ArrayList<>();
+  private final long[] fingerprint;
+  private final long[] filledMm3;
+  private int count;
+
+  /** Empty ground. */
+  public Ground(SiteMap sites) {
+    this.sites = sites;
+    for (int i = 0; i < sites.size(); i++) {
+      in.add(new ArrayList<>());
+    }
+    this.fingerprint = new long[sites.size()];
+    this.filledMm3 = new long[sites.size()];
+  }
+
+  /** Takes everything away. */
+  public void clear() {
+    if (count == 0) {
+      return;
+    }
+    for (int i = 0; i < fingerprint.length; i++) {
+      in.get(i).clear();
+      fingerprint[i] = 0L;
+      filledMm3[i] = 0L;
+    }
+    count = 0;
+  }
+
+  /**
+   * Puts something down.
+   *
+   * @param site index of its space
+   * @param kind number that tells its item from all others
+   */
+  public void add(PlacedItem item, int site, int kind) {
+    in.get(site).add(item);
+    BoxMm box = item.box();
+    filledMm3[site] += (long) box.lengthMm() * box.widthMm() * box.heightMm();
+    long print = printOf(item, site, kind);
+    Site at = sites.site(site);
+    for (int i = 0; i < at.aroundCount(); i++) {
+      fingerprint[at.around(i)] ^= print;
+    }
+    count++;
+  }
+
+  /** What stands in a space, in the order in which it came. */
+  public List<PlacedItem> in(int site) {
+    return in.get(site);
+  }
+
+  /** Number of things that stand anywhere. */
+  public int size() {
+    return count;
+  }
+
+  /** Everything that stands anywhere, space by space. */
+  public List<PlacedItem> all() {
+    List<PlacedItem> all = new ArrayList<>(count);
+    for (List<PlacedItem> there : in) {
+      all.addAll(there);
+    }
+    return all;
+  }
+
+  /** Fingerprint of everything that can matter to what may stand in a space. */
+  public long fingerprint(int site) {
+    return fingerprint[site];
+  }
+
+  long filledMm3(int site) {
+    return filledMm3[site];
+  }
+
+  private static long printOf(PlacedItem item, int site, int kind) {
+    BoxMm box = item.box();
+    long h = mix(((long) site << 32) + kind + 1L);
+    h = mix(h ^ (((long) box.minXMm() << 40) ^ ((long) box.minYMm() << 20) ^ box.minZMm()));
+    return mix(
+        h
+            ^ (((long) box.lengthMm() << 40) ^ ((long) box.widthMm() << 20) ^ box.heightMm())
+            ^ ((long) item.placement().turn().name().hashCode() << 8));
+  }
+
+  /**
+   * Spreads every bit over all others. The constants are those of SplitMix64 (G. L. Steele, D. Lea,
+   * C. H. Flood, 2014), from memory; any good mixer would do.
+   */
+  public static long mix(long value) {
+    long h = value;
+    h = (h ^ (h >>> 30)) * 0xBF58476D1CE4E5B9L;
+    h = (h ^ (h >>> 27)) * 0x94D049BB133111EBL;
+    return h ^ (h >>> 31);
+  }
+}

@@ -1,0 +1,74 @@
+package kitstow.planner.solver;
+
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
+import org.optaplanner.core.api.score.director.ScoreDirector;
+import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
+
+/**
+ * Packs a few times over in orders that stray at random from the trade's own, and goes on with the
+ * best: a first phase of the search. A start that is already better stays.
+ */
+final class Restarts implements CustomPhaseCommand<PlanningLoad> {
+  /** How far the order strays in the wildest of them. */
+  private static final double MOST_NOISE = 1.5;
+
+  private final long seed;
+  private final int count;
+
+  /**
+   * Restarts of one search.
+   *
+   * @param seed seed of the search
+   * @param count packings tried
+   */
+  Restarts(long seed, int count) {
+    this.seed = seed;
+    this.count = count;
+  }
+
+  @Override
+  public void changeWorkingSolution(ScoreDirector<PlanningLoad> director) {
+    PlanningLoad load = director.getWorkingSolution();
+    PackingProblem problem = load.problem();
+    Packing start = new Packing(problem, PackingScore.baysOf(load));
+    start.follow(load);
+    BendableLongScore bestScore = scoreOf(start);
+    Packing best = null;
+    Random random = new Random(seed);
+    for (int i = 0; i < count && !Thread.currentThread().isInterrupted(); i++) {
+      Packing packing = new Packing(problem, PackingScore.baysOf(load));
+      new Construction(problem).packAll(packing, random, MOST_NOISE * (i + 1) / count);
+      BendableLongScore score = scoreOf(packing);
+      if (score.compareTo(bestScore) > 0) {
+        best = packing;
+        bestScore = score;
+      }
+    }
+    takeOver(director, best);
+  }
+
+  private static void takeOver(ScoreDirector<PlanningLoad> director, @Nullable Packing best) {
+    if (best == null) {
+      return;
+    }
+    for (PlanningItem item : director.getWorkingSolution().items()) {
+      int unit = item.index();
+      director.beforeVariableChanged(item, "space");
+      item.setSpace(best.spaceOf(unit));
+      director.afterVariableChanged(item, "space");
+      director.beforeVariableChanged(item, "pose");
+      item.setPose(best.poseOf(unit));
+      director.afterVariableChanged(item, "pose");
+      director.beforeVariableChanged(item, "rank");
+      item.setRank(best.rankOf(unit));
+      director.afterVariableChanged(item, "rank");
+    }
+    director.triggerVariableListeners();
+  }
+
+  private static BendableLongScore scoreOf(Packing packing) {
+    return packing.levels().toScore(packing.problem().scenario().settings().massLimits());
+  }
+}

@@ -1,0 +1,219 @@
+package kitstow.planner.solver;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.Need;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Space;
+import kitstow.planner.model.Zone;
+
+/**
+ * Chooses the units that are taken out of a packing to be put back otherwise: of one space, of one
+ * stretch along the vehicle, side by side, of one kind, at random, or whatever is in the way of a
+ * unit that stays home.
+ */
+final class Ruin {
+  private static final int MOST = 12;
+
+  /** Chance that a unit at home that is not asked for is tried as well. */
+  private static final double ALSO_TRIED = 0.3;
+
+  private final Packing packing;
+  private final Random random;
+  private final List<Integer> aboard = new ArrayList<>();
+  private final List<Integer> home = new ArrayList<>();
+  private final List<Integer> out = new ArrayList<>();
+  private int wanted = -1;
+
+  private Ruin(Packing packing, Random random) {
+    this.packing = packing;
+    this.random = random;
+    for (int unit = 0; unit < packing.problem().units().size(); unit++) {
+      (packing.placeOf(unit) == null ? home : aboard).add(unit);
+    }
+  }
+
+  /** Chooses at random. */
+  static Ruin of(Packing packing, Random random) {
+    Ruin ruin = new Ruin(packing, random);
+    ruin.choose();
+    return ruin;
+  }
+
+  /** Units to take out and put back, in the order in which they are to be put back. */
+  List<Integer> inOrder() {
+    Collections.shuffle(out, random);
+    switch (random.nextInt(4)) {
+      case 0 -> out.sort((a, b) -> Long.compare(item(b).mass().massG(), item(a).mass().massG()));
+      case 1 -> out.sort((a, b) -> Long.compare(volumeMm3(b), volumeMm3(a)));
+      default -> {}
+    }
+    if (random.nextInt(4) > 0) {
+      out.sort(Comparator.comparingInt(unit -> Construction.classOf(item(unit))));
+    }
+    if (wanted >= 0) {
+      out.remove(Integer.valueOf(wanted));
+      out.add(0, wanted);
+    }
+    return out;
+  }
+
+  private Item item(int unit) {
+    return packing.problem().units().get(unit).item();
+  }
+
+  private long volumeMm3(int unit) {
+    return item(unit).shapes().get(0).volumeMm3();
+  }
+
+  private void choose() {
+    int kind = random.nextInt(home.isEmpty() ? 6 : 9);
+    List<Integer> pool = new ArrayList<>();
+    if (aboard.isEmpty()) {
+      out.addAll(home);
+      return;
+    }
+    int centre = aboard.get(random.nextInt(aboard.size()));
+    int most = size();
+    switch (kind) {
+      case 0, 1 -> addOfSpace(centre, pool);
+      case 2 -> addOfStretch(centre, pool);
+      case 3 -> addNearest(centre, most, pool);
+      case 4 -> addOfKind(centre, pool);
+      case 5 -> pool.addAll(aboard);
+      default -> addInTheWayOf(mustFirst(), pool);
+    }
+    boolean wholeSpace = (kind == 1 || kind == 8) && pool.size() <= MOST;
+    Collections.shuffle(pool, random);
+    out.addAll(pool.subList(0, wholeSpace ? pool.size() : Math.min(most, pool.size())));
+    if (kind >= 2 && kind <= 4 && random.nextInt(3) == 0) {
+      int other = aboard.get(random.nextInt(aboard.size()));
+      if (!out.contains(other)) {
+        out.add(other);
+      }
+    }
+    for (int unit : home) {
+      if (!out.contains(unit) && (isMust(unit) || random.nextDouble() < ALSO_TRIED)) {
+        out.add(unit);
+      }
+    }
+  }
+
+  /** Mostly few. */
+  private int size() {
+    return 2 + (int) (Math.pow(random.nextDouble(), 2.0) * (MOST - 1));
+  }
+
+  private void addOfSpace(int centre, List<Integer> pool) {
+    String space = space(centre);
+    for (int unit : aboard) {
+      if (space.equals(space(unit))) {
+        pool.add(unit);
+      }
+    }
+  }
+
+  private String space(int unit) {
+    return place(unit).space().id();
+  }
+
+  private PlacedItem place(int unit) {
+    PlacedItem item = packing.placeOf(unit);
+    if (item == null) {
+      throw new IllegalStateException("unit without a place: " + unit);
+    }
+    return item;
+  }
+
+  private void addOfStretch(int centre, List<Integer> pool) {
+    PlacedItem middle = place(centre);
+    for (int unit : aboard) {
+      PlacedItem other = place(unit);
+      if (other.box().minXMm() < middle.box().maxXMm()
+          && middle.box().minXMm() < other.box().maxXMm()) {
+        pool.add(unit);
+      }
+    }
+  }
+
+  private void addNearest(int centre, int most, List<Integer> pool) {
+    PlacedItem middle = place(centre);
+    List<Integer> sorted = new ArrayList<>(aboard);
+    sorted.sort(
+        (a, b) -> {
+          int byGap = Long.compare(gapMm(middle, place(a)), gapMm(middle, place(b)));
+          return byGap != 0 ? byGap : Integer.compare(a, b);
+        });
+    pool.addAll(sorted.subList(0, Math.min(most, sorted.size())));
+  }
+
+  /** Distance between two things, axis by axis, summed. */
+  private static long gapMm(PlacedItem a, PlacedItem b) {
+    long x = Math.max(a.box().minXMm() - b.box().maxXMm(), b.box().minXMm() - a.box().maxXMm());
+    long y = Math.max(a.box().minYMm() - b.box().maxYMm(), b.box().minYMm() - a.box().maxYMm());
+    long z = Math.max(a.box().minZMm() - b.box().maxZMm(), b.box().minZMm() - a.box().maxZMm());
+    return Math.max(0L, x) + Math.max(0L, y) + Math.max(0L, z);
+  }
+
+  /** Units of the same item, and of another one beside them. */
+  private void addOfKind(int centre, List<Integer> pool) {
+    int other = aboard.get(random.nextInt(aboard.size()));
+    PackingProblem problem = packing.problem();
+    for (int unit : aboard) {
+      int kind = problem.kindOf(unit);
+      if (kind == problem.kindOf(centre) || kind == problem.kindOf(other)) {
+        pool.add(unit);
+      }
+    }
+  }
+
+  private void addInTheWayOf(int atHome, List<Integer> pool) {
+    wanted = atHome;
+    out.add(wanted);
+    RigView view = packing.view();
+    List<Integer> takers = new ArrayList<>();
+    for (int site = 0; site < view.siteCount(); site++) {
+      if (view.decoder().mayHold(packing.problem().units().get(wanted), site)) {
+        takers.add(site);
+      }
+    }
+    if (takers.isEmpty()) {
+      return;
+    }
+    Space target = view.sites().space(takers.get(random.nextInt(takers.size())));
+    boolean onlyThere = random.nextBoolean();
+    for (int unit : aboard) {
+      Space space = place(unit).space();
+      if (space.id().equals(target.id()) || (!onlyThere && sharesLimits(space, target))) {
+        pool.add(unit);
+      }
+    }
+  }
+
+  /** Whether what is in one space is likely to load what carries the other. */
+  private static boolean sharesLimits(Space a, Space b) {
+    return a.hostId().equals(b.hostId())
+        || (a.zone() == b.zone() && a.zone() != Zone.CANOPY)
+        || !Collections.disjoint(a.inModules(), b.inModules());
+  }
+
+  /** One of the must-take units at home if there is any, else any of them. */
+  private int mustFirst() {
+    List<Integer> must = new ArrayList<>();
+    for (int unit : home) {
+      if (isMust(unit)) {
+        must.add(unit);
+      }
+    }
+    List<Integer> from = must.isEmpty() ? home : must;
+    return from.get(random.nextInt(from.size()));
+  }
+
+  private boolean isMust(int unit) {
+    return item(unit).need() == Need.MUST;
+  }
+}

@@ -1,0 +1,94 @@
+package kitstow.planner.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import kitstow.planner.model.Scenario;
+import org.optaplanner.core.api.domain.common.DomainAccessType;
+import org.optaplanner.core.config.heuristic.selector.entity.EntitySelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.MoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
+import org.optaplanner.core.config.heuristic.selector.move.generic.ChangeMoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.generic.SwapMoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.value.ValueSelectorConfig;
+import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
+import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.phase.custom.CustomPhaseConfig;
+import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.termination.TerminationConfig;
+
+/** How OptaPlanner is set up: in code, since its XML cannot be read on Android. */
+final class SearchConfig {
+  private static final int RESTARTS = 12;
+  private static final int LATE_ACCEPTANCE = 300;
+  private static final double RUIN_WEIGHT = 6.0;
+  private static final double BAY_WEIGHT = 0.5;
+
+  private SearchConfig() {}
+
+  /**
+   * A search.
+   *
+   * @param steps steps of its local search, or 0 for no limit
+   */
+  static SolverConfig of(Scenario scenario, long seed, long steps) {
+    CustomPhaseConfig restarts = new CustomPhaseConfig();
+    restarts.setCustomPhaseCommandList(List.of(new Restarts(seed, RESTARTS)));
+    TerminationConfig termination = new TerminationConfig();
+    if (steps > 0L) {
+      termination.setStepCountLimit((int) Math.min(Integer.MAX_VALUE, steps));
+    }
+    LocalSearchPhaseConfig search =
+        new LocalSearchPhaseConfig()
+            .withMoveSelectorConfig(moves(scenario))
+            .withAcceptorConfig(
+                new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
+            .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+            .withTerminationConfig(termination);
+    return new SolverConfig()
+        .withSolutionClass(PlanningLoad.class)
+        .withEntityClasses(PlanningItem.class, PlanningModule.class)
+        .withDomainAccessType(DomainAccessType.REFLECTION)
+        .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
+        .withRandomSeed(seed)
+        .withScoreDirectorFactory(
+            new ScoreDirectorFactoryConfig()
+                .withIncrementalScoreCalculatorClass(PackingScore.class))
+        .withPhases(restarts, search);
+  }
+
+  /** The raw type is in OptaPlanner's own signature of a union of moves. */
+  @SuppressWarnings("rawtypes")
+  private static UnionMoveSelectorConfig moves(Scenario scenario) {
+    List<MoveSelectorConfig> moves = new ArrayList<>();
+    for (String variable : List.of("space", "pose", "rank")) {
+      moves.add(
+          new ChangeMoveSelectorConfig()
+              .withEntitySelectorConfig(new EntitySelectorConfig(PlanningItem.class))
+              .withValueSelectorConfig(new ValueSelectorConfig(variable))
+              .withFixedProbabilityWeight(1.0));
+    }
+    moves.add(
+        new SwapMoveSelectorConfig()
+            .withEntitySelectorConfig(new EntitySelectorConfig(PlanningItem.class))
+            .withFixedProbabilityWeight(1.0));
+    moves.add(
+        new MoveIteratorFactoryConfig()
+            .withMoveIteratorFactoryClass(RuinMoves.class)
+            .withFixedProbabilityWeight(RUIN_WEIGHT));
+    if (!PackingProblem.openModules(scenario).isEmpty()) {
+      moves.add(
+          new ChangeMoveSelectorConfig()
+              .withEntitySelectorConfig(new EntitySelectorConfig(PlanningModule.class))
+              .withFixedProbabilityWeight(BAY_WEIGHT));
+      moves.add(
+          new SwapMoveSelectorConfig()
+              .withEntitySelectorConfig(new EntitySelectorConfig(PlanningModule.class))
+              .withFixedProbabilityWeight(BAY_WEIGHT));
+    }
+    return new UnionMoveSelectorConfig().withMoveSelectorList(moves);
+  }
+}
