@@ -1,16 +1,13 @@
 package kitstow.planner.advice;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
-import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Space;
 import kitstow.planner.packing.Decoder;
@@ -78,33 +75,10 @@ public final class Spots {
     return Optional.ofNullable(best).map(PlacedItem::placement);
   }
 
-  /** The space is packed last, so that all others stay as they are. */
   private Optional<PlacedItem> found(String spaceId) {
-    Space last = others.rig().spaces().get(spaceId);
-    if (last == null || !decoder.mayHold(wanted, last)) {
-      return Optional.empty();
-    }
-    List<Space> spaces = new ArrayList<>();
-    for (Space space : others.rig().spaces().values()) {
-      if (!space.id().equals(spaceId)) {
-        spaces.add(space);
-      }
-    }
-    spaces.add(last);
-    Map<String, List<Wanted>> order = new LinkedHashMap<>();
-    List<Decoder.Step> fixed = new ArrayList<>();
-    for (Space space : spaces) {
-      List<Wanted> here = new ArrayList<>();
-      for (PlacedItem item : others.in(space.id())) {
-        Wanted there = Wanted.of(item.item(), item.unit());
-        here.add(there);
-        fixed.add(new Decoder.Step(there, space.id(), Optional.of(item), RuleId.INSIDE_SPACE));
-      }
-      order.put(space.id(), here);
-    }
-    order.computeIfAbsent(spaceId, id -> new ArrayList<>()).add(wanted);
-    Decoder.Decoded decoded =
-        decoder.decode(spaces, order, new Decoder.Decoded(List.of(), Map.of(), fixed));
-    return decoded.steps().get(decoded.steps().size() - 1).place();
+    Space space = others.rig().spaces().get(spaceId);
+    return space == null
+        ? Optional.empty()
+        : decoder.among(others.placed().values(), wanted, space).place();
   }
 }

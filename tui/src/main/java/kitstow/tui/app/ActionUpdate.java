@@ -86,8 +86,8 @@ final class ActionUpdate {
       case SEARCH ->
           work.searching()
               .map(search -> SearchUpdate.stop(state, work, search))
-              .orElseGet(() -> SearchUpdate.start(state, work, SearchUpdate.USUAL_SECONDS));
-      case SEARCH_LONGER -> SearchUpdate.start(state, work, SearchUpdate.LONG_SECONDS);
+              .orElseGet(() -> SearchUpdate.start(state, work, /* longer= */ false));
+      case SEARCH_LONGER -> SearchUpdate.start(state, work, /* longer= */ true);
       case SAVE -> LeaveUpdate.save(state, work);
       default -> Step.to(state);
     };

@@ -22,8 +22,8 @@ public sealed interface Effect {
     /** Finds what follows from a report. */
     void advise(CheckReport report);
 
-    /** Searches for a plan, and tells of it under a number. */
-    void search(int number, Design design, double seconds);
+    /** Searches for a plan, from nothing or going on from the design, and tells of it by number. */
+    void search(int number, Design design, double seconds, boolean fromNothing);
 
     /** Has the search stop; what it has is told as its end. */
     void stopSearch();
@@ -74,10 +74,10 @@ public sealed interface Effect {
   }
 
   /** Search for a plan. */
-  record Search(int number, Design design, double seconds) implements Effect {
+  record Search(int number, Design design, double seconds, boolean fromNothing) implements Effect {
     @Override
     public void by(Doer doer) {
-      doer.search(number, design, seconds);
+      doer.search(number, design, seconds, fromNothing);
     }
   }
 

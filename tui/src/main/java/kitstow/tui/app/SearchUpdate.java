@@ -15,7 +15,9 @@ final class SearchUpdate {
 
   private SearchUpdate() {}
 
-  static Step start(AppState state, Work work, double seconds) {
+  static Step start(AppState state, Work work, boolean longer) {
+    double seconds = longer ? LONG_SECONDS : USUAL_SECONDS;
+    boolean fromNothing = longer || work.loading().placed().isEmpty();
     int number = work.past().done().size() + 1;
     Activity.Searching search =
         new Activity.Searching(
@@ -28,7 +30,7 @@ final class SearchUpdate {
             /* stopping= */ false);
     return Step.to(
         state.with(work.with(search)).saying("Searching; s stops it and keeps the best."),
-        new Effect.Search(number, work.design(), seconds));
+        new Effect.Search(number, work.design(), seconds, fromNothing));
   }
 
   static Step stop(AppState state, Work work, Activity.Searching search) {
@@ -71,8 +73,8 @@ final class SearchUpdate {
               .with(free.with(before))
               .saying(
                   ended.report().isEmpty()
-                      ? "No plan was found in time; S searches longer."
-                      : "Nothing better was found; all stays as it was. S searches longer."),
+                      ? "No plan was found in time; s searches on."
+                      : "Nothing better was found; all stays as it was. s searches on."),
           new Effect.Judge(before));
     }
     CheckReport report = ended.report().get();
@@ -89,7 +91,7 @@ final class SearchUpdate {
                 .saying(
                     "Found: "
                         + (home == 0 ? "all is aboard." : home + " at home; 4 says why.")
-                        + " u goes back, S searches longer."));
+                        + " s searches on, u goes back."));
     return step.and(new Effect.KeepSafe(work.source(), found));
   }
 

@@ -32,10 +32,10 @@ public final class KeyMap {
         all,
         Action.SEARCH,
         "search",
-        "search for a plan for 15 s; stop the search",
+        "search for a better plan for 15 s; stop the search",
         SHEETS,
         sign('s'));
-    add(all, Action.SEARCH_LONGER, "", "search for a minute", SHEETS, sign('S'));
+    add(all, Action.SEARCH_LONGER, "", "search from nothing for a minute", SHEETS, sign('S'));
     add(
         all,
         Action.FIND,

@@ -24,20 +24,21 @@ final class Searcher implements AutoCloseable {
     this.fault = fault;
   }
 
-  void search(int number, Design design, double seconds) {
+  void search(int number, Design design, double seconds, boolean fromNothing) {
     stopped = false;
-    Thread made = new Thread(() -> run(number, design, seconds), "search");
+    Thread made = new Thread(() -> run(number, design, seconds, fromNothing), "search");
     made.setDaemon(true);
     thread = made;
     made.start();
   }
 
-  private void run(int number, Design design, double seconds) {
+  private void run(int number, Design design, double seconds, boolean fromNothing) {
     Course course = new Course(number);
     int threads = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
-    PlanSearch.Request request =
+    PlanSearch.Request afresh =
         new PlanSearch.Request(
             design.scenario(), /* seed= */ number, /* steps= */ 0L, seconds, threads);
+    PlanSearch.Request request = fromNothing ? afresh : afresh.from(design.plan());
     try {
       CheckReport before = LoadPlanner.check(design.scenario(), design.plan());
       tell.accept(new Msg.SearchEnded(number, before, found(request, course)));

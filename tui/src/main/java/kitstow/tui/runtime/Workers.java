@@ -90,8 +90,8 @@ final class Workers implements Effect.Doer, AutoCloseable {
   }
 
   @Override
-  public void search(int number, Design design, double seconds) {
-    searcher.search(number, design, seconds);
+  public void search(int number, Design design, double seconds, boolean fromNothing) {
+    searcher.search(number, design, seconds, fromNothing);
   }
 
   @Override
