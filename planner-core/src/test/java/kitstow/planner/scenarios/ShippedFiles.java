@@ -28,7 +28,7 @@ public final class ShippedFiles {
   private ShippedFiles() {}
 
   /** Names of all scenarios, without the ending. */
-  static List<String> scenarioNames() {
+  public static List<String> scenarioNames() {
     return list(FOLDER).stream()
         .map(path -> path.getFileName().toString())
         .filter(name -> !name.endsWith(PLAN))
@@ -45,11 +45,18 @@ public final class ShippedFiles {
         .toList();
   }
 
-  static Scenario scenario(String name) {
-    return value(name, ScenarioReader.read(text(FOLDER.resolve(name + JSON)), CATALOGUE));
+  /** A scenario of the folder. */
+  public static Scenario scenario(String name) {
+    return read(name, text(FOLDER.resolve(name + JSON)));
   }
 
-  static LoadPlan plan(String name, Scenario scenario) {
+  /** A scenario out of a text, with the shipped catalogue. */
+  public static Scenario read(String name, String text) {
+    return value(name, ScenarioReader.read(text, CATALOGUE));
+  }
+
+  /** The plan beside a scenario. */
+  public static LoadPlan plan(String name, Scenario scenario) {
     return value(name, PlanReader.read(text(FOLDER.resolve(name + PLAN)), scenario));
   }
 

@@ -13,6 +13,7 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.model.Scenario;
 import kitstow.planner.packing.WayOut;
 import kitstow.planner.rules.LimitRule;
 import kitstow.planner.rules.PlanRule;
@@ -32,7 +33,19 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
     for (PlanningItem item : load.items()) {
       packing.assign(item.index(), item.space(), item.pose(), item.rank());
     }
-    Loading loading = Loading.of(problem.scenario(), packing.plan(LoadPlan.Origin.HAND));
+    int refused = Bays.settle(problem.scenario(), PackingScore.baysOf(load)).refused();
+    return levels(problem, packing.plan(LoadPlan.Origin.HAND), refused)
+        .toScore(problem.scenario().settings().massLimits());
+  }
+
+  /**
+   * The score of any plan, however it was made.
+   *
+   * @param problem what the plan is for, with the step in which moments are compared
+   * @param refused modules that wanted a bay and did not get it
+   */
+  static ScoreLevels levels(PackingProblem problem, LoadPlan plan, int refused) {
+    Loading loading = Loading.of(problem.scenario(), plan);
     Situation situation = Situation.of(loading);
     Set<String> fitted = loading.rig().modules().keySet();
     long must = ScoreLevels.mustModulesLeft(problem.scenario().modules(), fitted);
@@ -46,14 +59,12 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
       }
     }
     return new ScoreLevels(
-            Bays.settle(problem.scenario(), PackingScore.baysOf(load)).refused()
-                + conflicts(situation),
-            Math.max(0L, overG(situation) - problem.overWithoutGearG()),
-            must,
-            value,
-            ScoreLevels.steps(worstMoment(situation), problem.stepNm()),
-            handling(packing.placed()))
-        .toScore(problem.scenario().settings().massLimits());
+        refused + conflicts(situation),
+        Math.max(0L, overG(situation) - problem.overWithoutGearG()),
+        must,
+        value,
+        ScoreLevels.steps(worstMoment(situation), problem.stepNm()),
+        handling(List.copyOf(loading.placed().values())));
   }
 
   /** Things to move before daily gear comes out; many times a day counts threefold. */
@@ -100,6 +111,11 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
       }
     }
     return over.values().stream().mapToLong(Long::longValue).sum();
+  }
+
+  /** Worst moving moment of any plan. */
+  static long worstMomentHalfGMm(Scenario scenario, LoadPlan plan) {
+    return worstMoment(Situation.of(Loading.of(scenario, plan)));
   }
 
   private static long worstMoment(Situation situation) {

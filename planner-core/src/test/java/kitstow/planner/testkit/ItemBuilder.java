@@ -30,6 +30,7 @@ public final class ItemBuilder {
   private Set<Mark> marks = Set.of();
   private Reach reach = Reach.RARE;
   private Need need = Need.NICE;
+  private int value = 1;
   private int quantity = 1;
   private Optional<Growth> growth = Optional.empty();
   private Optional<Pin> pin = Optional.empty();
@@ -109,6 +110,12 @@ public final class ItemBuilder {
     return this;
   }
 
+  /** What leaving one unit home costs. */
+  public ItemBuilder value(int cost) {
+    value = cost;
+    return this;
+  }
+
   /** How many units there are. */
   public ItemBuilder quantity(int value) {
     quantity = value;
@@ -144,7 +151,7 @@ public final class ItemBuilder {
         reach,
         /* group= */ Optional.empty(),
         need,
-        /* value= */ 1,
+        value,
         quantity,
         growth,
         pin);

@@ -24,4 +24,23 @@ public final class OtherSettings {
         d.seatAllowanceG(),
         d.liquidTolerancePermille());
   }
+
+  /** Mass limits kept or only reported. */
+  public static Settings withMassLimits(Settings.MassLimits massLimits) {
+    Settings d = Settings.DEFAULTS;
+    return new Settings(
+        massLimits,
+        d.kerbSide(),
+        d.supportPermille(),
+        d.apertureClearanceMm(),
+        d.roadDeratePermille(),
+        d.offRoadDeratePermille(),
+        d.offRoadRoofPermille(),
+        d.leftRightLimitG(),
+        d.frontShareSoloPermille(),
+        d.frontShareTowingPermille(),
+        d.frontDropPermille(),
+        d.seatAllowanceG(),
+        d.liquidTolerancePermille());
+  }
 }

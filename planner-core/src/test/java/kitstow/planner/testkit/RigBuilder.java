@@ -15,6 +15,7 @@ import kitstow.planner.model.Consumption;
 import kitstow.planner.model.Door;
 import kitstow.planner.model.Facing;
 import kitstow.planner.model.Item;
+import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.LocalBoxMm;
@@ -28,6 +29,7 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Settings;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.model.SpaceSpec;
+import kitstow.planner.model.SupplyOrder;
 import kitstow.planner.model.Trailer;
 import kitstow.planner.model.Tray;
 import kitstow.planner.model.Trip;
@@ -53,7 +55,10 @@ public final class RigBuilder {
   private final List<Person> people = new ArrayList<>();
   private final Map<String, String> moduleBays = new LinkedHashMap<>();
   private final List<Placement> placements = new ArrayList<>();
+  private final List<Leg> legs = new ArrayList<>();
+  private final List<SupplyOrder> orders = new ArrayList<>();
   private final UteBuilder ute = new UteBuilder();
+  private Consumption consumption = new Consumption(0L, 1000, 1000, 0L, 0L, 0L);
   private Settings settings = Settings.DEFAULTS;
   private Optional<Ratings> trayRating = Optional.empty();
   private long trayToleranceG;
@@ -201,6 +206,19 @@ public final class RigBuilder {
     return this;
   }
 
+  /** Legs of the trip; at first there are none. */
+  public RigBuilder legs(Leg... values) {
+    legs.addAll(List.of(values));
+    return this;
+  }
+
+  /** What is used along the way, and in which order; at first nothing. */
+  public RigBuilder using(Consumption value, SupplyOrder... inOrder) {
+    consumption = value;
+    orders.addAll(List.of(inOrder));
+    return this;
+  }
+
   /** Puts an item, or {@code item#unit}, as listed. */
   public RigBuilder put(String key, String spaceId, int xMm, int yMm, int zMm) {
     return put(key, spaceId, Turn.LWH, xMm, yMm, zMm);
@@ -240,7 +258,7 @@ public final class RigBuilder {
         modules,
         items,
         trailers,
-        new Trip(people, List.of(), new Consumption(0L, 1000, 1000, 0L, 0L, 0L), List.of()));
+        new Trip(people, legs, consumption, orders));
   }
 
   private Tray tray() {

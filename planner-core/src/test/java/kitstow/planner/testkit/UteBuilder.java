@@ -24,6 +24,7 @@ public final class UteBuilder {
   public static final int WHEELBASE_MM = 3000;
 
   private final List<Tank> fuelTanks = new ArrayList<>();
+  private int wheelbaseMm = WHEELBASE_MM;
   private long gvmG = Masses.kg(3000);
   private long frontAxleG = Masses.kg(1500);
   private long rearAxleG = Masses.kg(2000);
@@ -32,6 +33,8 @@ public final class UteBuilder {
   private OptionalLong unbrakedTowingG = OptionalLong.of(Masses.kg(750));
   private OptionalLong ballG = OptionalLong.of(Masses.kg(350));
   private Optional<RoofLimits> cabRoof = Optional.of(new RoofLimits(Masses.kg(80), Masses.kg(200)));
+  private long emptyFrontG = Masses.kg(1000);
+  private long emptyRearG = Masses.kg(700);
   private long emptyToleranceG;
   private Set<String> weighedWith = Set.of();
   private TyreSet frontTyres = new TyreSet(/* loadIndex= */ 121, /* count= */ 2);
@@ -41,6 +44,19 @@ public final class UteBuilder {
   public UteBuilder weighed(long toleranceG, String... fitted) {
     emptyToleranceG = toleranceG;
     weighedWith = Set.of(fitted);
+    return this;
+  }
+
+  /** Another distance from the front to the rear axle. */
+  public UteBuilder wheelbaseMm(int value) {
+    wheelbaseMm = value;
+    return this;
+  }
+
+  /** Other empty axle loads. */
+  public UteBuilder emptyG(long front, long rear) {
+    emptyFrontG = front;
+    emptyRearG = rear;
     return this;
   }
 
@@ -126,12 +142,12 @@ public final class UteBuilder {
         "ute",
         "Dual cab",
         /* source= */ "test",
-        WHEELBASE_MM,
+        wheelbaseMm,
         /* frontTrackMm= */ 1550,
         /* rearTrackMm= */ 1550,
         new EmptyAxleLoads(
-            Masses.weighed(Masses.kg(1000), emptyToleranceG),
-            Masses.weighed(Masses.kg(700), emptyToleranceG),
+            Masses.weighed(emptyFrontG, emptyToleranceG),
+            Masses.weighed(emptyRearG, emptyToleranceG),
             Map.of(),
             List.of(),
             weighedWith,

@@ -1,0 +1,58 @@
+package kitstow.planner.generated;
+
+import java.util.Random;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.Rig;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Space;
+
+/**
+ * Two hundred scenarios, each the same for the same number. Those with an even number have a space
+ * across the rear axle line, the others none. The first {@link #SMALL} have few items and a short
+ * trip, so that they can be solved in every build.
+ */
+public final class GeneratedScenarios {
+  /** How many there are. */
+  public static final int ALL = 200;
+
+  /** How many of them, from the first, are small. */
+  public static final int SMALL = 40;
+
+  private GeneratedScenarios() {}
+
+  /** Scenario by its number, from 0. */
+  public static Scenario of(int number) {
+    Random random = new Random(7919L * number + 13L);
+    RigMaker rig = new RigMaker(random, straddles(number), number < SMALL);
+    rig.furnish();
+    GearMaker gear = new GearMaker(random, rig);
+    int items = number < SMALL ? 5 + random.nextInt(9) : logUniform(random, 10, 150);
+    double fill = 0.3 + 0.8 * random.nextDouble();
+    gear.make(items, fill * roomMm3(rig.builder().scenario()));
+    TripMaker trip = new TripMaker(random, rig, gear, number < SMALL);
+    trip.make();
+    return new LimitMaker(random, rig, gear.totalG(), number).tighten();
+  }
+
+  /** Whether a space of the scenario lies across the rear axle line. */
+  public static boolean straddles(int number) {
+    return number % 2 == 0;
+  }
+
+  /** Room of all spaces with a floor. */
+  static double roomMm3(Scenario scenario) {
+    double sum = 0.0;
+    for (Space space : Rig.of(scenario, RigMaker.firstBays(scenario)).spaces().values()) {
+      if (!space.bars().isPresent()) {
+        BoxMm box = space.box();
+        sum += (double) box.lengthMm() * box.widthMm() * box.heightMm();
+      }
+    }
+    return sum;
+  }
+
+  private static int logUniform(Random random, int least, int most) {
+    double exponent = random.nextDouble();
+    return (int) Math.round(least * Math.pow((double) most / least, exponent));
+  }
+}

@@ -1,0 +1,166 @@
+package kitstow.planner.generated;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.Accessory;
+import kitstow.planner.model.LoadPlan;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.RuleId;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Settings;
+import kitstow.planner.model.Trailer;
+import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.LimitReading;
+import kitstow.planner.rules.Situation;
+import kitstow.planner.statics.TyreLoadIndex;
+import kitstow.planner.testkit.Masses;
+import kitstow.planner.testkit.OtherSettings;
+import kitstow.planner.testkit.RigBuilder;
+
+/**
+ * Sets the limits of the whole ute: wide first, then one after the other so tight that only part of
+ * the gear may come, measured from the load without any gear.
+ */
+final class LimitMaker {
+  private static final int TYRES = 2;
+
+  private final Random random;
+  private final RigBuilder builder;
+  private final long gearG;
+  private final int number;
+  private long frontG = Masses.kg(1000);
+  private long rearG = Masses.kg(700);
+
+  LimitMaker(Random random, RigMaker rig, long gearG, int number) {
+    this.random = random;
+    this.builder = rig.builder();
+    this.gearG = gearG;
+    this.number = number;
+  }
+
+  Scenario tighten() {
+    wide();
+    if (random.nextInt(3) == 0) {
+      emptyG(Masses.kg(380), Masses.kg(1300));
+      builder.accessory(rearBar());
+    }
+    if (number % 4 == 1) {
+      frontTyres();
+    } else if (number % 4 == 2 || number % 8 == 3) {
+      rearTyres();
+    }
+    tightenOne((number / 2) % 5);
+    tightenOne((number / 2 + 3) % 5);
+    if (random.nextBoolean()) {
+      roofs();
+    }
+    Scenario scenario = builder.scenario();
+    if (!scenario.trailers().isEmpty()) {
+      trailer(scenario.trailers().get(0));
+    }
+    if (random.nextInt(4) == 0) {
+      builder.settings(OtherSettings.withMassLimits(Settings.MassLimits.REPORT));
+    }
+    return builder.scenario();
+  }
+
+  private void wide() {
+    builder
+        .ute(
+            ute ->
+                ute.gvmG(Masses.kg(6000))
+                    .frontAxleG(Masses.kg(3500))
+                    .rearAxleG(Masses.kg(4500))
+                    .gcmG(Masses.kg(12_000))
+                    .frontTyres(130, 4)
+                    .rearTyres(130, 4)
+                    .cabRoofG(Masses.kg(200), Masses.kg(400)))
+        .canopyRoofG(Masses.kg(200), Masses.kg(500))
+        .trayRating(Masses.always(Masses.kg(5000)));
+  }
+
+  private static Accessory rearBar() {
+    return new Accessory(
+        "rear-bar",
+        "Rear bar",
+        /* entryId= */ "rear-bar",
+        /* source= */ "test",
+        Masses.weighed(Masses.kg(170)),
+        new BoxMm(4300, -600, 400, 4400, 600, 700),
+        Optional.empty());
+  }
+
+  /** Some or all of the gear, at times none. */
+  private long gearShareG(double of) {
+    return Math.round(gearG * of * (0.3 + 0.7 * random.nextDouble()));
+  }
+
+  private void tightenOne(int which) {
+    switch (which) {
+      case 0 -> builder.ute(ute -> ute.gvmG(bareG(RuleId.GVM_LIMIT) + gearShareG(0.35)));
+      case 1 -> builder.ute(ute -> ute.rearAxleG(bareG(RuleId.REAR_AXLE_LIMIT) + gearShareG(0.35)));
+      case 2 ->
+          builder.ute(ute -> ute.frontAxleG(bareG(RuleId.FRONT_AXLE_LIMIT) + gearShareG(0.02)));
+      case 3 -> builder.ute(ute -> ute.gcmG(bareG(RuleId.GCM_LIMIT) + gearShareG(0.25)));
+      default -> builder.trayRating(Masses.always(bareG(RuleId.TRAY_RATING) + gearShareG(0.4)));
+    }
+  }
+
+  private void roofs() {
+    builder.canopyRoofG(
+        bareG(RuleId.CANOPY_ROOF_LIMIT) + Masses.kg(1 + random.nextInt(8)), Masses.kg(300));
+    builder.ute(ute -> ute.cabRoofG(Masses.kg(2 + random.nextInt(20)), Masses.kg(200)));
+  }
+
+  private void trailer(Trailer trailer) {
+    long totalG = trailer.total().massG();
+    switch (random.nextInt(3)) {
+      case 0 -> builder.ute(ute -> ute.towingG(totalG - Masses.kg(30), Masses.kg(750)));
+      case 1 -> builder.ute(ute -> ute.ballG(trailer.ball().massG() - Masses.kg(5)));
+      default -> {}
+    }
+  }
+
+  /** Load indices go in steps, so here the empty ute is made as heavy as its tyres allow. */
+  private void frontTyres() {
+    builder.ute(ute -> ute.frontTyres(120, TYRES));
+    long spareG = capacityG(120) - bareG(RuleId.FRONT_TYRE_LIMIT) - gearShareG(0.02);
+    emptyG(frontG + spareG, rearG);
+  }
+
+  private void rearTyres() {
+    builder.ute(ute -> ute.rearTyres(120, TYRES));
+    long spareG = capacityG(120) - bareG(RuleId.REAR_TYRE_LIMIT) - gearShareG(0.25);
+    emptyG(frontG, Math.max(0L, rearG + spareG));
+  }
+
+  private void emptyG(long front, long rear) {
+    frontG = front;
+    rearG = rear;
+    builder.ute(ute -> ute.emptyG(front, rear));
+  }
+
+  private static long capacityG(int loadIndex) {
+    return TyreLoadIndex.capacityG(loadIndex).orElseThrow() * TYRES;
+  }
+
+  /** The worst load of a limit without gear, in grams; 0 where it does not apply. */
+  private long bareG(RuleId rule) {
+    Scenario scenario = builder.scenario();
+    Loading bare =
+        Loading.of(
+            scenario,
+            new LoadPlan(
+                scenario.id(), RigMaker.firstBays(scenario), List.of(), LoadPlan.Origin.HAND));
+    List<Double> loads = new ArrayList<>(List.of(0.0));
+    for (LimitReading reading : CheckReport.of(Situation.of(bare)).tightest()) {
+      if (reading.rule() == rule) {
+        loads.add(reading.margin().loadKg());
+      }
+    }
+    return Math.round(loads.get(loads.size() - 1) * 1000.0);
+  }
+}
