@@ -39,7 +39,8 @@ public final class Shipped {
             report,
             LoadPlanner.packList(report),
             LoadPlanner.homeReasons(report),
-            LoadPlanner.roomLeft(report));
+            LoadPlanner.roomLeft(report),
+            LoadPlanner.figures(report));
   }
 
   /** The files. */

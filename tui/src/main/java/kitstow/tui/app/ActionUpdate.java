@@ -1,11 +1,13 @@
 package kitstow.tui.app;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kitstow.planner.report.StateFigures;
 import kitstow.tui.keys.Action;
+import kitstow.tui.view.CompareText;
 
 /** What an action makes of a state. */
 final class ActionUpdate {
@@ -66,6 +68,10 @@ final class ActionUpdate {
       case SHEET_HOME -> to(state, work, Sheet.HOME);
       case SHEET_ROOM -> to(state, work, Sheet.ROOM);
       case SHEET_FINDINGS -> to(state, work, Sheet.FINDINGS);
+      case SHEET_COMPARE -> to(state, work, Sheet.COMPARE);
+      case KEEP -> kept(state, work);
+      case FORGET_KEPT -> Step.to(state.keeping(List.of()).saying("No column is kept any more."));
+      case TICK -> ticked(state, work);
       case NEXT_SHEET -> to(state, work, looking.sheet().plus(1));
       case PREVIOUS_SHEET -> to(state, work, looking.sheet().plus(-1));
       case NEXT_THING -> chosen(state, work, Things.beside(work.loading(), looking.chosen(), 1));
@@ -119,6 +125,10 @@ final class ActionUpdate {
     }
     Work work = state.work().get();
     Looking looking = work.looking();
+    if (looking.sheet() == Sheet.PACK) {
+      int last = Math.max(0, PackRows.keys(work).size() - 1);
+      return looking(state, work, looking.atRow(Math.min(last, looking.row() + rows)));
+    }
     if (looking.sheet() != Sheet.LOAD) {
       return looking(state, work, looking.atRow(looking.row() + rows));
     }
@@ -141,6 +151,34 @@ final class ActionUpdate {
     }
     int index = Math.max(0, Math.min(states.size() - 1, work.stateIndex() + by));
     return looking(state, work, work.looking().in(states.get(index).state().id()));
+  }
+
+  /** Keeps the plan as a column; what follows from it is asked for where it is not known yet. */
+  private static Step kept(AppState state, Work work) {
+    if (work.advice().isEmpty()) {
+      Step step = to(state, work, Sheet.COMPARE);
+      return new Step(
+          step.state().saying("Being worked out; k keeps it in a moment."), step.effects());
+    }
+    List<CompareText.Column> columns = new ArrayList<>(state.kept());
+    columns.add(
+        new CompareText.Column(
+            work.design().scenario().title() + ", kept " + (columns.size() + 1),
+            work.advice().get().figures()));
+    return Step.to(state.keeping(columns).saying("Kept; 7 sets plans side by side."));
+  }
+
+  /** Ticks the marked thing and marks the next. */
+  private static Step ticked(AppState state, Work work) {
+    List<String> keys = PackRows.keys(work);
+    if (keys.isEmpty()) {
+      return Step.to(state);
+    }
+    int row = Math.min(work.looking().row(), keys.size() - 1);
+    return Step.to(
+        state.with(
+            work.ticked(keys.get(row))
+                .with(work.looking().atRow(Math.min(row + 1, keys.size() - 1)))));
   }
 
   private static Step to(AppState state, Work work, Sheet sheet) {
@@ -166,7 +204,7 @@ final class ActionUpdate {
   private static boolean needsAdvice(Sheet sheet) {
     return switch (sheet) {
       case LOAD, LIMITS, FINDINGS -> false;
-      case PACK, HOME, ROOM -> true;
+      case PACK, HOME, ROOM, COMPARE -> true;
     };
   }
 }

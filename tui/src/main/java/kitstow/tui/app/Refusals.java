@@ -3,6 +3,7 @@ package kitstow.tui.app;
 import java.util.Optional;
 import kitstow.planner.model.Item;
 import kitstow.tui.keys.Action;
+import kitstow.tui.view.CompareText;
 
 /** Why an action cannot be done just now. */
 public final class Refusals {
@@ -12,10 +13,10 @@ public final class Refusals {
 
   /** The reason; none if it can be done. */
   public static Optional<String> why(AppState state, Action action) {
-    return state.work().flatMap(work -> why(work, action));
+    return state.work().flatMap(work -> why(state, work, action));
   }
 
-  private static Optional<String> why(Work work, Action action) {
+  private static Optional<String> why(AppState state, Work work, Action action) {
     boolean searching = work.searching().isPresent();
     return switch (action) {
       case CARRY -> anyOf(busy(searching), unchosen(work), pinned(work));
@@ -30,6 +31,13 @@ public final class Refusals {
               when(work.past().undone().isEmpty(), "there is nothing to do again"));
       case SAVE -> anyOf(busy(searching), when(!work.unsaved(), "the files hold all this already"));
       case SEARCH_LONGER -> busy(searching);
+      case KEEP ->
+          anyOf(
+              busy(searching),
+              when(
+                  state.kept().size() >= CompareText.MOST_COLUMNS - 1,
+                  "no more columns fit; K forgets those that are kept"));
+      case FORGET_KEPT -> when(state.kept().isEmpty(), "no column is kept");
       case NEXT_STATE, PREVIOUS_STATE -> when(work.states().isEmpty(), JUDGING);
       default -> Optional.empty();
     };

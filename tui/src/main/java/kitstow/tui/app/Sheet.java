@@ -10,13 +10,15 @@ public enum Sheet {
   /** Every limit. */
   LIMITS("Limits", Place.ROWS),
   /** What goes in where, in which order. */
-  PACK("Pack list", Place.ROWS),
+  PACK("Pack list", Place.PACKING),
   /** What stays home, and why. */
-  HOME("At home", Place.TEXT),
+  HOME("Home", Place.TEXT),
   /** Room left in each space. */
-  ROOM("Room left", Place.TEXT),
+  ROOM("Room", Place.TEXT),
   /** What is broken, doubtful or worth knowing. */
-  FINDINGS("Findings", Place.TEXT);
+  FINDINGS("Findings", Place.TEXT),
+  /** Plans side by side. */
+  COMPARE("Compare", Place.TEXT);
 
   private final String title;
   private final Place place;

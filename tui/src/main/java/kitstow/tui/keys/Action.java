@@ -22,6 +22,14 @@ public enum Action {
   SHEET_ROOM,
   /** What is broken, doubtful or worth knowing. */
   SHEET_FINDINGS,
+  /** Plans side by side. */
+  SHEET_COMPARE,
+  /** Keeps the plan to set it beside others. */
+  KEEP,
+  /** Forgets what was kept. */
+  FORGET_KEPT,
+  /** Ticks a thing on the pack list. */
+  TICK,
   /** The next page. */
   NEXT_SHEET,
   /** The page before. */

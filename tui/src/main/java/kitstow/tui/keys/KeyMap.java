@@ -2,6 +2,7 @@ package kitstow.tui.keys;
 
 import static kitstow.tui.keys.Place.CARRY;
 import static kitstow.tui.keys.Place.LOAD;
+import static kitstow.tui.keys.Place.PACKING;
 import static kitstow.tui.keys.Place.ROWS;
 import static kitstow.tui.keys.Place.SHELF;
 import static kitstow.tui.keys.Place.TEXT;
@@ -13,12 +14,12 @@ import java.util.Set;
 
 /** Every key there is: what it does, where, and what is said of it. */
 public final class KeyMap {
-  private static final Set<Place> EVERYWHERE = Set.of(SHELF, LOAD, CARRY, ROWS, TEXT);
-  private static final Set<Place> SHEETS = Set.of(LOAD, ROWS, TEXT);
-  private static final Set<Place> LISTS = Set.of(SHELF, ROWS, TEXT);
-  private static final Set<Place> WITH_STATES = Set.of(LOAD, CARRY, ROWS, TEXT);
+  private static final Set<Place> EVERYWHERE = Set.of(SHELF, LOAD, CARRY, ROWS, PACKING, TEXT);
+  private static final Set<Place> SHEETS = Set.of(LOAD, ROWS, PACKING, TEXT);
+  private static final Set<Place> LISTS = Set.of(SHELF, ROWS, PACKING, TEXT);
+  private static final Set<Place> WITH_STATES = Set.of(LOAD, CARRY, ROWS, PACKING, TEXT);
   private static final Set<Place> PICTURES = Set.of(LOAD, CARRY);
-  private static final Set<Place> UNCARRIED = Set.of(SHELF, LOAD, ROWS, TEXT);
+  private static final Set<Place> UNCARRIED = Set.of(SHELF, LOAD, ROWS, PACKING, TEXT);
 
   private static final List<Binding> ALL = all();
 
@@ -27,6 +28,7 @@ public final class KeyMap {
   private static List<Binding> all() {
     List<Binding> all = new ArrayList<>();
     add(all, Action.TAKE, "open", "open what is marked", Set.of(SHELF), of(KeyName.ENTER));
+    add(all, Action.TICK, "tick", "tick it off, or take the tick away", Set.of(PACKING), sign(' '));
     add(all, Action.DROP, "put down", "put it down here", Set.of(CARRY), of(KeyName.ENTER));
     add(
         all,
@@ -105,6 +107,9 @@ public final class KeyMap {
     add(all, Action.SHEET_HOME, "", "what stays home, and why", SHEETS, sign('4'));
     add(all, Action.SHEET_ROOM, "", "room left in each space", SHEETS, sign('5'));
     add(all, Action.SHEET_FINDINGS, "", "what is broken or in doubt", SHEETS, sign('6'));
+    add(all, Action.SHEET_COMPARE, "", "plans side by side", SHEETS, sign('7'));
+    add(all, Action.KEEP, "keep", "keep this plan as a column of page 7", SHEETS, sign('k'));
+    add(all, Action.FORGET_KEPT, "", "forget the columns that were kept", SHEETS, sign('K'));
     add(all, Action.NEXT_SHEET, "", "the next page", SHEETS, sign(']'));
     add(all, Action.PREVIOUS_SHEET, "", "the page before", SHEETS, sign('['));
     add(

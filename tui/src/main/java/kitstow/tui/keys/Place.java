@@ -10,6 +10,8 @@ public enum Place {
   CARRY,
   /** A page that is a list of rows. */
   ROWS,
+  /** The pack list. */
+  PACKING,
   /** A page of text. */
   TEXT
 }

@@ -58,7 +58,8 @@ final class Workers implements Effect.Doer, AutoCloseable {
                 report,
                 LoadPlanner.packList(report),
                 LoadPlanner.homeReasons(report),
-                LoadPlanner.roomLeft(report))));
+                LoadPlanner.roomLeft(report),
+                LoadPlanner.figures(report))));
   }
 
   private void listNow(Path folder) {

@@ -6,6 +6,7 @@ import kitstow.planner.report.CheckReport;
 import kitstow.tui.app.Advice;
 import kitstow.tui.app.Sheet;
 import kitstow.tui.app.Work;
+import kitstow.tui.view.CompareText;
 import kitstow.tui.view.FindingsText;
 import kitstow.tui.view.HomeText;
 import kitstow.tui.view.Page;
@@ -20,14 +21,14 @@ import kitstow.tui.widget.Lines;
 
 /** Pages that are text: what stays home, room left, findings. */
 final class TextView {
-  private static final int MOST_COLUMNS = 110;
+  private static final int MOST_COLUMNS = 118;
 
   private TextView() {}
 
-  static void draw(Frame frame, Area area, Work work) {
+  static void draw(Frame frame, Area area, Work work, List<CompareText.Column> kept) {
     Area body = area.rightOf(1).left(area.columns() - 2).belowTop(1);
     int columns = Math.min(MOST_COLUMNS, body.columns() - 2);
-    List<String> lines = lines(work, new Page(columns, frame.ascii()));
+    List<String> lines = lines(work, new Page(columns, frame.ascii()), kept);
     if (lines.isEmpty()) {
       frame.text(body, 0, 0, "working it out ...", Ink.PLAIN);
       return;
@@ -36,7 +37,7 @@ final class TextView {
   }
 
   /** Lines of a page; none while what they rest on is being found. */
-  private static List<String> lines(Work work, Page page) {
+  private static List<String> lines(Work work, Page page, List<CompareText.Column> kept) {
     Sheet sheet = work.looking().sheet();
     if (work.report().isEmpty()) {
       return List.of();
@@ -54,6 +55,9 @@ final class TextView {
     if (sheet == Sheet.ROOM) {
       return RoomText.lines(advice.room(), subjects, states, page);
     }
+    if (sheet == Sheet.COMPARE) {
+      return compared(work, advice, page, kept);
+    }
     List<String> lines =
         new ArrayList<>(HomeText.lines(report.situation().loading(), subjects, page));
     if (!advice.home().isEmpty()) {
@@ -62,6 +66,21 @@ final class TextView {
           new ReasonsText(advice.home(), report.situation().loading(), subjects, states, page)
               .lines());
     }
+    return lines;
+  }
+
+  private static List<String> compared(
+      Work work, Advice advice, Page page, List<CompareText.Column> kept) {
+    List<CompareText.Column> columns = new ArrayList<>(kept);
+    columns.add(
+        new CompareText.Column(work.design().scenario().title() + ", now", advice.figures()));
+    List<String> lines = new ArrayList<>(new CompareText(columns, page).lines());
+    lines.add("");
+    lines.addAll(
+        page.paragraph(
+            "",
+            "k keeps this plan as a column, K forgets the columns; they stay while other scenarios"
+                + " are opened."));
     return lines;
   }
 }

@@ -26,7 +26,7 @@ public final class View {
     Area body = all.belowTop(HEAD_ROWS).aboveBottom(FOOT_ROWS);
     if (state.work().isPresent()) {
       HeadView.draw(frame, all.top(HEAD_ROWS), state.work().get());
-      sheet(frame, body, state.work().get());
+      sheet(frame, body, state.work().get(), state);
     } else {
       ShelfView.draw(frame, all.aboveBottom(FOOT_ROWS), state.shelf());
     }
@@ -35,12 +35,12 @@ public final class View {
     return frame;
   }
 
-  private static void sheet(Frame frame, Area body, Work work) {
+  private static void sheet(Frame frame, Area body, Work work, AppState state) {
     switch (work.looking().sheet()) {
       case LOAD -> LoadView.draw(frame, body, work);
       case LIMITS -> LimitsView.draw(frame, body, work);
       case PACK -> PackView.draw(frame, body, work);
-      case HOME, ROOM, FINDINGS -> TextView.draw(frame, body, work);
+      case HOME, ROOM, FINDINGS, COMPARE -> TextView.draw(frame, body, work, state.kept());
     }
   }
 

@@ -16,8 +16,8 @@ class LookingJourneyTest {
       robot.sees("WITHIN ON PAPER ONLY").sees("Left side");
       robot.type("/recovery").sees("Recovery");
       robot.press(KeyType.Enter).type("2").sees("weigh.");
-      robot.type("3").sees("Door by door");
-      robot.type("4").sees("Why");
+      robot.type("3").sees("Door by door").type(" ").sees("1 of 80 packed").sees("[x]");
+      robot.type("7").sees("kg left to the GVM").type("4").sees("Why");
       robot.type("5").sees("Largest gap");
       robot.type("6").sees("DOUBT");
       robot.press(KeyType.Escape).sees("Left side");
