@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import kitstow.planner.advice.HomeReasons;
+import kitstow.planner.advice.Mends;
 import kitstow.planner.advice.PackList;
 import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.advice.RoomLeft;
@@ -20,6 +21,7 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
+import kitstow.planner.report.Mend;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.rules.Situation;
 import kitstow.planner.solver.PlanSearch;
@@ -52,6 +54,12 @@ public final class LoadPlanner {
     for (Finding finding : report.brokenFindings()) {
       byRules.add(finding.key());
     }
+    // The audit knows no reasons: what is overridden is broken all the same.
+    for (Finding finding : report.overriddenFindings()) {
+      if (finding.rule().binding()) {
+        byRules.add(finding.key());
+      }
+    }
     Set<String> byAudit = new TreeSet<>();
     for (AuditFinding finding : Audit.of(loading, judged)) {
       byAudit.add(finding.rule() + " " + String.join(" ", finding.subjectIds()));
@@ -79,6 +87,11 @@ public final class LoadPlanner {
   /** What still goes into each space. */
   public static List<SpaceRoom> roomLeft(CheckReport report) {
     return RoomLeft.of(report.situation());
+  }
+
+  /** What would put each broken rule right: changes that were carried out and judged again. */
+  public static List<Mend> mends(CheckReport report) {
+    return Mends.of(report);
   }
 
   /** The figures by which a judged plan is set beside others. */

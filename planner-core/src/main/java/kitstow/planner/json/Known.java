@@ -63,6 +63,17 @@ final class Known {
     return containers;
   }
 
+  /** What an override may name: gear and spaces. */
+  Names subjects() {
+    Names subjects = items.another("gear and spaces of this scenario");
+    items.all().forEach(subjects::add);
+    spaces.all().forEach(subjects::add);
+    if (!items.isComplete() || !spaces.isComplete()) {
+      subjects.incomplete();
+    }
+    return subjects;
+  }
+
   /** Something with bays and spaces could not be read, so that not all of them are known. */
   void regionsIncomplete() {
     bays.incomplete();

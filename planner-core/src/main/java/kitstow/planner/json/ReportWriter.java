@@ -1,7 +1,9 @@
 package kitstow.planner.json;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
@@ -11,6 +13,7 @@ import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
 import kitstow.planner.report.LimitReading;
+import kitstow.planner.report.Mend;
 import kitstow.planner.report.Searched;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.report.Verdict;
@@ -27,23 +30,31 @@ public final class ReportWriter {
   private final CheckReport report;
   private final Loading loading;
   private final Optional<Searched> searched;
+  private final Map<String, Mend> mends = new LinkedHashMap<>();
   private final Output out;
 
-  private ReportWriter(CheckReport report, Optional<Searched> searched, Output out) {
+  private ReportWriter(
+      CheckReport report, Optional<Searched> searched, List<Mend> mends, Output out) {
     this.report = report;
     this.searched = searched;
+    mends.forEach(mend -> this.mends.put(mend.findingKey(), mend));
     this.loading = report.situation().loading();
     this.out = out;
   }
 
   /** The report as a JSON text that ends in a line feed. */
   public static String write(CheckReport report) {
-    return Output.text(out -> new ReportWriter(report, Optional.empty(), out).fields());
+    return write(report, List.of());
   }
 
-  /** The report on a plan that was searched for. */
-  public static String write(CheckReport report, Searched searched) {
-    return Output.text(out -> new ReportWriter(report, Optional.of(searched), out).fields());
+  /** The report on a plan that was given, with mends for its findings. */
+  public static String write(CheckReport report, List<Mend> mends) {
+    return Output.text(out -> new ReportWriter(report, Optional.empty(), mends, out).fields());
+  }
+
+  /** The report on a plan that was searched for, with mends for its findings. */
+  public static String write(CheckReport report, Searched searched, List<Mend> mends) {
+    return Output.text(out -> new ReportWriter(report, Optional.of(searched), mends, out).fields());
   }
 
   private void fields() {
@@ -195,5 +206,39 @@ public final class ReportWriter {
     out.text("source", finding.source());
     out.text("message", finding.message());
     out.text("mend", finding.mend());
+    out.textOrNull(
+        "override",
+        finding.override().isEmpty() ? Optional.empty() : Optional.of(finding.override()));
+    Optional<Mend> mend =
+        finding.severity() == Finding.Severity.BROKEN
+            ? Optional.ofNullable(mends.get(finding.key()))
+            : Optional.empty();
+    if (mend.isPresent()) {
+      out.object("change", change -> change(mend.get(), finding));
+    } else {
+      out.nothing("change");
+    }
+  }
+
+  private void change(Mend mend, Finding finding) {
+    out.word("outcome", mend.outcome());
+    out.up("leaves", mend.after(), 6);
+    out.text("unit", finding.unit());
+    out.listAlways("steps", mend.steps(), this::step);
+  }
+
+  private void step(Mend.Step step) {
+    out.word("what", step.what());
+    out.text("key", step.key());
+    out.text("from", step.from());
+    out.text("to", step.to());
+    out.near("kg", step.kg(), 3);
+    boolean swap = step.what() == Mend.What.SWAP;
+    out.textOrNull("withKey", swap ? Optional.of(step.withKey()) : Optional.empty());
+    if (swap) {
+      out.near("withKg", step.withKg(), 3);
+    } else {
+      out.nothing("withKg");
+    }
   }
 }

@@ -8,6 +8,7 @@ import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.ModuleChoice;
+import kitstow.planner.model.RuleOverride;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Trailer;
 import kitstow.planner.model.Tray;
@@ -69,6 +70,7 @@ public final class ScenarioReader {
     TowingCheck towing = new TowingCheck(uteChoice.entry());
     trailers.forEach(towing::add);
     Trip trip = new TripReader(figures, faults, known, vehicle, towing).read(fields);
+    List<RuleOverride> overrides = new OverrideReader(known).read(fields);
     fields.done();
 
     uteChoice.checkReferences(accessories, fields.has("tray"), fields.has("canopy"));
@@ -97,7 +99,8 @@ public final class ScenarioReader {
                 modules,
                 items,
                 trailers,
-                trip));
+                trip,
+                overrides));
   }
 
   private void checkDoors(UteChoiceReader uteChoice, Optional<Tray> tray, Optional<Canopy> canopy) {

@@ -10,6 +10,7 @@ import kitstow.planner.model.FitOutModule;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.PartState;
 import kitstow.planner.model.RemovablePart;
+import kitstow.planner.model.RuleOverride;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Settings;
 import kitstow.planner.model.Tank;
@@ -99,6 +100,15 @@ public final class ScenarioWriter {
     TripWriter trips = new TripWriter(out);
     out.list("trailers", scenario.trailers(), trips::trailer);
     out.object("trip", fields -> trips.trip(scenario.trip()));
+    out.list("overrides", scenario.overrides(), this::override);
+  }
+
+  private void override(RuleOverride override) {
+    out.text("rule", override.rule().name());
+    if (!override.subjectIds().isEmpty()) {
+      out.textsAlways("subjects", override.subjectIds());
+    }
+    out.text("reason", override.reason());
   }
 
   private void settings(Settings settings) {

@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param items gear
  * @param trailers trailers
  * @param trip the trip
+ * @param overrides rules that are not kept, each with a written reason
  */
 public record Scenario(
     String id,
@@ -43,7 +44,8 @@ public record Scenario(
     List<ModuleChoice> modules,
     List<Item> items,
     List<Trailer> trailers,
-    Trip trip) {
+    Trip trip,
+    List<RuleOverride> overrides) {
   /** Copies its collections. */
   public Scenario {
     accessories = List.copyOf(accessories);
@@ -56,19 +58,68 @@ public record Scenario(
     modules = List.copyOf(modules);
     items = List.copyOf(items);
     trailers = List.copyOf(trailers);
+    overrides = List.copyOf(overrides);
+  }
+
+  /** A scenario that keeps every rule. */
+  public Scenario(
+      String id,
+      String title,
+      String note,
+      Settings settings,
+      Ute ute,
+      Optional<Tray> tray,
+      Optional<Canopy> canopy,
+      List<Accessory> accessories,
+      List<BaySpec> uteBays,
+      List<BaySpec> trayBays,
+      List<BaySpec> canopyBays,
+      List<SpaceSpec> uteSpaces,
+      List<SpaceSpec> traySpaces,
+      List<SpaceSpec> canopySpaces,
+      List<ModuleChoice> modules,
+      List<Item> items,
+      List<Trailer> trailers,
+      Trip trip) {
+    this(
+        id,
+        title,
+        note,
+        settings,
+        ute,
+        tray,
+        canopy,
+        accessories,
+        uteBays,
+        trayBays,
+        canopyBays,
+        uteSpaces,
+        traySpaces,
+        canopySpaces,
+        modules,
+        items,
+        trailers,
+        trip,
+        /* overrides= */ List.of());
   }
 
   /** The same scenario with other gear. */
   public Scenario withItems(List<Item> others) {
-    return with(others, trailers, trip);
+    return with(others, trailers, trip, overrides);
   }
 
   /** The same scenario on another trip. */
   public Scenario withTrip(List<Trailer> towed, Trip driven) {
-    return with(items, towed, driven);
+    return with(items, towed, driven, overrides);
   }
 
-  private Scenario with(List<Item> others, List<Trailer> towed, Trip driven) {
+  /** The same scenario with other rules not kept. */
+  public Scenario withOverrides(List<RuleOverride> others) {
+    return with(items, trailers, trip, others);
+  }
+
+  private Scenario with(
+      List<Item> others, List<Trailer> towed, Trip driven, List<RuleOverride> not) {
     return new Scenario(
         id,
         title,
@@ -87,6 +138,7 @@ public record Scenario(
         modules,
         others,
         towed,
-        driven);
+        driven,
+        not);
   }
 }

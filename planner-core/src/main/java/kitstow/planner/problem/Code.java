@@ -89,6 +89,9 @@ public enum Code {
   /** A pin that no plan can keep. */
   PIN_CONTRADICTION,
 
+  /** An override of a rule that holds always. */
+  NOT_OVERRIDABLE,
+
   /** A plan of another scenario. */
   WRONG_SCENARIO,
   /** A bay with two modules in it. */

@@ -110,6 +110,17 @@ public final class CheckReport {
     return broken;
   }
 
+  /** Findings of rules that are not kept, for a written reason. */
+  public List<Finding> overriddenFindings() {
+    List<Finding> overridden = new ArrayList<>();
+    for (Finding finding : findings) {
+      if (finding.severity() == Finding.Severity.OVERRIDDEN) {
+        overridden.add(finding);
+      }
+    }
+    return overridden;
+  }
+
   /** How many rules are broken, however often each. */
   public int brokenRules() {
     Set<RuleId> rules = EnumSet.noneOf(RuleId.class);

@@ -43,7 +43,8 @@ final class Contributors {
     }
   }
 
-  private static Optional<LoadLine> line(Loading loading, LimitReading reading) {
+  /** The line behind a reading. */
+  static Optional<LoadLine> line(Loading loading, LimitReading reading) {
     for (LimitRule rule : RuleBook.LIMITS) {
       if (rule.card().id() == reading.rule()) {
         for (LoadLine line : rule.lines(loading, reading.state())) {

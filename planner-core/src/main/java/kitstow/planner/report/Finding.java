@@ -16,6 +16,7 @@ import kitstow.planner.model.RuleId;
  * @param source where the rule comes from
  * @param message one sentence for people
  * @param mend what would put it right
+ * @param override why the rule is not kept here, or "" where it is to be kept
  */
 public record Finding(
     RuleId rule,
@@ -27,13 +28,16 @@ public record Finding(
     String unit,
     String source,
     String message,
-    String mend) {
+    String mend,
+    String override) {
   /** How grave a finding is. */
   public enum Severity {
     /** A rule is broken. */
     BROKEN,
     /** Within by the figures, but by less than their tolerance. */
     DOUBTFUL,
+    /** A rule that is not kept, for a written reason; it breaks nothing. */
+    OVERRIDDEN,
     /** Worth knowing. */
     NOTE
   }

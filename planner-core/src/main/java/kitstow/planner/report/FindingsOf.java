@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.model.RuleOverride;
 import kitstow.planner.rules.Breach;
 import kitstow.planner.rules.PlanRule;
 import kitstow.planner.rules.Rule;
@@ -104,8 +106,20 @@ final class FindingsOf {
         message,
         over
             ? "take " + Amounts.up(-margin.marginKg()) + " or more off it"
-            : "weigh before relying on it"
-                + (heaviest.isEmpty() ? "" : ", heaviest first: " + heaviest));
+            : "weigh before relying on it" + weighFirst(reading),
+        /* override= */ "");
+  }
+
+  private String weighFirst(LimitReading reading) {
+    return WeighFirst.of(situation.loading(), reading)
+        .map(
+            one ->
+                "; weighing "
+                    + one.title()
+                    + (one.bodyKeys().size() > 1 ? " (" + one.bodyKeys().size() + ")" : "")
+                    + " tells most and narrows it to "
+                    + Amounts.up(one.thenKg()))
+        .orElse("");
   }
 
   private Finding note(LimitReading reading, String message) {
@@ -119,13 +133,17 @@ final class FindingsOf {
         "kg",
         source(reading.rule()),
         message,
-        "have the fit-out looked at by the certifying engineer");
+        "have the fit-out looked at by the certifying engineer",
+        /* override= */ "");
   }
 
   private Finding ofBreach(Breach breach) {
+    Optional<RuleOverride> override = override(breach.rule(), breach.subjectIds());
+    Finding.Severity kept =
+        breach.rule().binding() ? Finding.Severity.BROKEN : Finding.Severity.NOTE;
     return new Finding(
         breach.rule(),
-        breach.rule().binding() ? Finding.Severity.BROKEN : Finding.Severity.NOTE,
+        override.isPresent() ? Finding.Severity.OVERRIDDEN : kept,
         breach.stateId(),
         breach.subjectIds(),
         breach.value(),
@@ -133,7 +151,17 @@ final class FindingsOf {
         breach.unit(),
         source(breach.rule()),
         breach.what(),
-        breach.mend());
+        breach.mend(),
+        override.map(RuleOverride::reason).orElse(""));
+  }
+
+  private Optional<RuleOverride> override(RuleId rule, List<String> subjectIds) {
+    for (RuleOverride override : situation.loading().scenario().overrides()) {
+      if (override.covers(rule, subjectIds)) {
+        return Optional.of(override);
+      }
+    }
+    return Optional.empty();
   }
 
   private void addWorstCheck(StateRule rule, List<Finding> findings) {
@@ -150,10 +178,11 @@ final class FindingsOf {
       }
     }
     if (worst != null && worstFigures != null) {
+      Optional<RuleOverride> override = override(worst.rule(), List.of(worst.subjectId()));
       findings.add(
           new Finding(
               worst.rule(),
-              Finding.Severity.NOTE,
+              override.isPresent() ? Finding.Severity.OVERRIDDEN : Finding.Severity.NOTE,
               worstFigures.state().id(),
               List.of(worst.subjectId()),
               worst.value(),
@@ -161,7 +190,8 @@ final class FindingsOf {
               worst.unit(),
               source(worst.rule()),
               PracticeWords.message(rule.card().title(), worst, worstFigures, situation.loading()),
-              PracticeWords.mend(worst, worstFigures)));
+              PracticeWords.mend(worst, worstFigures),
+              override.map(RuleOverride::reason).orElse("")));
     }
   }
 

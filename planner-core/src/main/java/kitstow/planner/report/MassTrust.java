@@ -71,7 +71,7 @@ public record MassTrust(Map<MassSource, Long> gramsBySource, long byVolumeG, Lis
     return new MassTrust(bySource, byVolumeG, sorted);
   }
 
-  private static String titleOf(Body body) {
+  static String titleOf(Body body) {
     return switch (body.key()) {
       case Loading.UTE_FRONT -> "empty ute, front axle";
       case Loading.UTE_REAR -> "empty ute, rear axle";

@@ -35,29 +35,46 @@ public record Margin(
 
   /** Margin of a line in a state. */
   public static Margin of(Loading loading, LoadState state, LoadLine line) {
-    Map<String, Double> byEntry = new LinkedHashMap<>();
     double worst = line.constantToleranceG();
     boolean countsUte = countsUte(loading, line);
     for (LoadLine.Term term : line.terms()) {
-      Body body = loading.bodies().get(term.body());
       double weight = (double) term.numerator() / line.denominator();
-      double part = weight * toleranceG(loading, state, term.body(), countsUte);
-      byEntry.merge(body.toleranceKey(), part, Double::sum);
-      worst += Math.abs(part);
-    }
-    // Linear propagation of independent tolerances (JCGM 100:2008, 5.1.2; section from memory).
-    double squares = (double) line.constantToleranceG() * line.constantToleranceG();
-    for (double part : byEntry.values()) {
-      squares += part * part;
+      worst += Math.abs(weight * toleranceG(loading, state, term.body(), countsUte));
     }
     double loadG = line.loadG(state);
     return new Margin(
         loadG / 1000.0,
         line.limitG() / 1000.0,
         (line.limitG() - loadG) / 1000.0,
-        Math.sqrt(squares) / 1000.0,
+        rssKg(line, partsG(loading, state, line)),
         worst / 1000.0,
         line.over(state));
+  }
+
+  /**
+   * What each catalogue entry adds to the band of a line, grams, by the key its units share; parts
+   * of different entries are independent.
+   */
+  public static Map<String, Double> partsG(Loading loading, LoadState state, LoadLine line) {
+    Map<String, Double> byEntry = new LinkedHashMap<>();
+    boolean countsUte = countsUte(loading, line);
+    for (LoadLine.Term term : line.terms()) {
+      Body body = loading.bodies().get(term.body());
+      double weight = (double) term.numerator() / line.denominator();
+      double part = weight * toleranceG(loading, state, term.body(), countsUte);
+      byEntry.merge(body.toleranceKey(), part, Double::sum);
+    }
+    return byEntry;
+  }
+
+  /** Band of a margin, kilograms, from the parts of its entries. */
+  public static double rssKg(LoadLine line, Map<String, Double> partsG) {
+    // Linear propagation of independent tolerances (JCGM 100:2008, 5.1.2; section from memory).
+    double squares = (double) line.constantToleranceG() * line.constantToleranceG();
+    for (double part : partsG.values()) {
+      squares += part * part;
+    }
+    return Math.sqrt(squares) / 1000.0;
   }
 
   private static boolean countsUte(Loading loading, LoadLine line) {

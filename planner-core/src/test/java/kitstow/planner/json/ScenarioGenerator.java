@@ -43,6 +43,8 @@ import kitstow.planner.model.Reach;
 import kitstow.planner.model.RemovablePart;
 import kitstow.planner.model.RoofBars;
 import kitstow.planner.model.RoofLimits;
+import kitstow.planner.model.RuleId;
+import kitstow.planner.model.RuleOverride;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Seat;
 import kitstow.planner.model.Settings;
@@ -83,25 +85,33 @@ final class ScenarioGenerator {
     List<Accessory> accessories = list(3, i -> accessory(i, canopy));
     Ute ute = ute(items, accessories);
     List<Trailer> trailers = ute.ball().isPresent() ? list(2, this::trailer) : List.<Trailer>of();
-    return new Scenario(
-        "generated",
-        text(),
-        text(),
-        settings,
-        ute,
-        tray ? Optional.of(tray()) : Optional.empty(),
-        canopy ? Optional.of(canopy()) : Optional.empty(),
-        accessories,
-        list(2, i -> hostBay("ub" + i, Zone.CAB)),
-        tray ? list(2, i -> hostBay("tb" + i, Zone.TRAY)) : List.of(),
-        canopy ? list(2, i -> hostBay("cb" + i, Zone.CANOPY)) : List.of(),
-        list(2, i -> hostSpace("us" + i, Zone.CAB)),
-        tray ? list(2, i -> hostSpace("ts" + i, Zone.REAR_CARRIER)) : List.of(),
-        canopy ? list(2, i -> hostSpace("cs" + i, Zone.CANOPY_ROOF)) : List.of(),
-        modules,
-        items,
-        trailers,
-        trip(items, ute, moduleTanks, trailers, canopy));
+    Scenario scenario =
+        new Scenario(
+            "generated",
+            text(),
+            text(),
+            settings,
+            ute,
+            tray ? Optional.of(tray()) : Optional.empty(),
+            canopy ? Optional.of(canopy()) : Optional.empty(),
+            accessories,
+            list(2, i -> hostBay("ub" + i, Zone.CAB)),
+            tray ? list(2, i -> hostBay("tb" + i, Zone.TRAY)) : List.of(),
+            canopy ? list(2, i -> hostBay("cb" + i, Zone.CANOPY)) : List.of(),
+            list(2, i -> hostSpace("us" + i, Zone.CAB)),
+            tray ? list(2, i -> hostSpace("ts" + i, Zone.REAR_CARRIER)) : List.of(),
+            canopy ? list(2, i -> hostSpace("cs" + i, Zone.CANOPY_ROOF)) : List.of(),
+            modules,
+            items,
+            trailers,
+            trip(items, ute, moduleTanks, trailers, canopy));
+    return scenario.withOverrides(list(3, i -> override(items)));
+  }
+
+  private RuleOverride override(List<Item> items) {
+    RuleId rule = one(RuleId.EMERGENCY_REACH, RuleId.GAS_OUTSIDE, RuleId.LEFT_RIGHT);
+    List<String> subjects = items.isEmpty() || chance() ? List.of() : List.of(one(items).keyOf(1));
+    return new RuleOverride(rule, subjects, text());
   }
 
   private boolean chance() {

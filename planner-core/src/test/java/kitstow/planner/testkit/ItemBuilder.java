@@ -24,6 +24,7 @@ public final class ItemBuilder {
   private final List<KeepClear> keepClear = new ArrayList<>();
   private List<SizeMm> shapes = List.of(new SizeMm(400, 300, 200));
   private long massG = Masses.kg(10);
+  private long toleranceG;
   private Optional<Content> content = Optional.empty();
   private Set<Turn> turns = EnumSet.of(Turn.LWH, Turn.WLH);
   private long bearsG = Masses.kg(100);
@@ -59,6 +60,12 @@ public final class ItemBuilder {
   /** Its mass, full. */
   public ItemBuilder massG(long value) {
     massG = value;
+    return this;
+  }
+
+  /** By how much its mass may be off. */
+  public ItemBuilder toleranceG(long value) {
+    toleranceG = value;
     return this;
   }
 
@@ -142,7 +149,7 @@ public final class ItemBuilder {
         /* entryId= */ id,
         /* source= */ "test",
         shapes,
-        Masses.weighed(massG),
+        Masses.weighed(massG, toleranceG),
         content,
         turns,
         bearsG,

@@ -2,11 +2,13 @@ package kitstow.tui.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.json.ReportWriter;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Mend;
 import kitstow.tui.view.ReportText;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -71,10 +73,11 @@ public final class CheckCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     CheckReport report = LoadPlanner.check(input.get().scenario(), input.get().plan());
+    List<Mend> mends = LoadPlanner.mends(report);
     if (json) {
-      out.print(ReportWriter.write(report));
+      out.print(ReportWriter.write(report, mends));
     } else {
-      new ReportText(report, layout.page(), all).lines().forEach(out::println);
+      new ReportText(report, mends, layout.page(), all).lines().forEach(out::println);
     }
     out.flush();
     return report.broken() ? ExitCode.BROKEN : ExitCode.OK;

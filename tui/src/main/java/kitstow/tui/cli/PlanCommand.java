@@ -2,6 +2,7 @@ package kitstow.tui.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -11,6 +12,7 @@ import kitstow.planner.json.PlanWriter;
 import kitstow.planner.json.ReportWriter;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Mend;
 import kitstow.planner.report.Searched;
 import kitstow.planner.solver.NoPlanException;
 import kitstow.tui.view.PlanText;
@@ -134,10 +136,11 @@ public final class PlanCommand implements Callable<Integer> {
             OptionalDouble.of(tookSeconds),
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report));
+    List<Mend> mends = LoadPlanner.mends(report);
     if (json) {
-      out.print(ReportWriter.write(report, searched));
+      out.print(ReportWriter.write(report, searched, mends));
     } else {
-      new PlanText(report, searched, search.threads(), layout.page(), all)
+      new PlanText(report, searched, mends, search.threads(), layout.page(), all)
           .lines()
           .forEach(out::println);
     }

@@ -42,6 +42,16 @@ public final class Answer {
           page.paragraph(
               "", NOT_RIGHT + what + often + first(broken, subjects) + "; masses " + masses));
     }
+    int overridden = report.overriddenFindings().size();
+    if (overridden > 0) {
+      lines.addAll(
+          page.paragraph(
+              "",
+              "NOT KEPT for a written reason: "
+                  + count(overridden, " finding", " findings")
+                  + first(report.overriddenFindings(), subjects)
+                  + "; see the findings."));
+    }
     Set<String> out = new TreeSet<>();
     for (Shortfall one : report.situation().timeline().shortfalls()) {
       out.add(one.kind().name().toLowerCase(Locale.ROOT));
@@ -56,6 +66,12 @@ public final class Answer {
 
   /** The answer in a word or two. */
   public static String inBrief(CheckReport report) {
+    int overridden = report.overriddenFindings().size();
+    return word(report)
+        + (overridden > 0 ? ", " + count(overridden, " finding", " findings") + " not kept" : "");
+  }
+
+  private static String word(CheckReport report) {
     boolean over = report.verdict().kind() == Margin.Verdict.OVER;
     if (report.broken() && !over) {
       return "NOT AS IT MUST BE";

@@ -2,10 +2,12 @@ package kitstow.tui.view;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.report.Finding;
+import kitstow.planner.report.Mend;
 
 /** Findings, gravest first: what, by how much, when, and what would mend it. */
 public final class FindingsText {
@@ -14,13 +16,20 @@ public final class FindingsText {
 
   private final Subjects subjects;
   private final StateNames states;
+  private final Map<String, Mend> mends = new LinkedHashMap<>();
   private final Page page;
   private final boolean all;
 
-  /** Findings told with names, on a page. */
+  /** Findings without mends. */
   public FindingsText(Subjects subjects, StateNames states, Page page, boolean all) {
+    this(subjects, states, List.of(), page, all);
+  }
+
+  /** Findings with what would mend them. */
+  public FindingsText(Subjects subjects, StateNames states, List<Mend> mends, Page page, boolean all) {
     this.subjects = subjects;
     this.states = states;
+    mends.forEach(mend -> this.mends.put(mend.findingKey(), mend));
     this.page = page;
     this.all = all;
   }
@@ -71,7 +80,14 @@ public final class FindingsText {
                 + (toldInWords(finding) ? "" : figures(finding))
                 + when
                 + "."));
-    if (!finding.mend().isEmpty()) {
+    if (finding.severity() == Finding.Severity.OVERRIDDEN) {
+      lines.addAll(page.paragraph(indent, "Not kept because: " + finding.override()));
+      return lines;
+    }
+    Mend mend = mends.get(finding.key());
+    if (mend != null && finding.severity() == Finding.Severity.BROKEN) {
+      lines.addAll(page.paragraph(indent, MendText.of(mend, finding, subjects)));
+    } else if (!finding.mend().isEmpty()) {
       lines.addAll(page.paragraph(indent, "Mend: " + finding.mend() + "."));
     }
     return lines;
@@ -145,6 +161,7 @@ public final class FindingsText {
     return switch (severity) {
       case BROKEN -> "BROKEN  ";
       case DOUBTFUL -> "DOUBT   ";
+      case OVERRIDDEN -> "by will ";
       case NOTE -> "note    ";
     };
   }

@@ -5,12 +5,14 @@ import java.util.List;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.Loading;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Mend;
 import kitstow.planner.report.Searched;
 
 /** A plan that was searched for: how it was found, and the report on it. */
 public final class PlanText {
   private final CheckReport report;
   private final Searched searched;
+  private final List<Mend> mends;
   private final int threads;
   private final Page page;
   private final boolean all;
@@ -18,13 +20,21 @@ public final class PlanText {
   /**
    * A plan on a page.
    *
+   * @param mends what would put its findings right
    * @param threads searches that ran side by side
    * @param all whether every limit, state and note is listed
    */
-  public PlanText(CheckReport report, Searched searched, int threads, Page page, boolean all) {
+  public PlanText(
+      CheckReport report,
+      Searched searched,
+      List<Mend> mends,
+      int threads,
+      Page page,
+      boolean all) {
     this.all = all;
     this.report = report;
     this.searched = searched;
+    this.mends = List.copyOf(mends);
     this.threads = threads;
     this.page = page;
   }
@@ -32,7 +42,7 @@ public final class PlanText {
   /** The whole text, one line for each line of it. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>(search());
-    lines.addAll(new ReportText(report, page, all).lines());
+    lines.addAll(new ReportText(report, mends, page, all).lines());
     PackText pack = new PackText(LoadPlanner.packList(report), report.situation().loading(), page);
     section(lines, "Pack list", pack.packList());
     section(lines, "Where is what", pack.index());

@@ -6,12 +6,14 @@ import java.util.Optional;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Mend;
 import kitstow.planner.report.StateFigures;
 import kitstow.planner.statics.CentreOfMass;
 
 /** A report for people: the answer first, the figures behind it, drawings, cautions. */
 public final class ReportText {
   private final CheckReport report;
+  private final List<Mend> mends;
   private final Loading loading;
   private final Subjects subjects;
   private final StateNames states;
@@ -20,16 +22,18 @@ public final class ReportText {
 
   /** A report on a page, its tables and findings cut to what matters most. */
   public ReportText(CheckReport report, Page page) {
-    this(report, page, /* all= */ false);
+    this(report, List.of(), page, /* all= */ false);
   }
 
   /**
    * A report on a page.
    *
+   * @param mends what would put its findings right
    * @param all whether every limit, state and note is listed
    */
-  public ReportText(CheckReport report, Page page, boolean all) {
+  public ReportText(CheckReport report, List<Mend> mends, Page page, boolean all) {
     this.all = all;
+    this.mends = List.copyOf(mends);
     this.report = report;
     this.loading = report.situation().loading();
     this.subjects = new Subjects(loading);
@@ -144,7 +148,7 @@ public final class ReportText {
 
   /** What is broken, doubtful or worth knowing. */
   public List<String> findings() {
-    return new FindingsText(subjects, states, page, all).lines(report.findings());
+    return new FindingsText(subjects, states, mends, page, all).lines(report.findings());
   }
 
   /** Drawings to scale with their legend. */

@@ -19,7 +19,8 @@ public final class RulesText {
             cards.size()
                 + " rules. Preferences make notes and never break a plan; all other rules do."
                 + " Settings are those of a scenario, with their defaults. A rule that may be"
-                + " overridden still counts as broken until scenarios can say so with a reason."));
+                + " overridden is not kept where the scenario says so under \"overrides\", with a written"
+                + " reason; that reason is shown wherever the rule is."));
     for (RuleCard card : cards) {
       lines.add("");
       lines.addAll(page.paragraph(card.id().name() + "  ", card.title() + "."));

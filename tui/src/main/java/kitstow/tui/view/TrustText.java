@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kitstow.planner.model.LoadState;
+import kitstow.planner.model.Loading;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.MassTrust;
 import kitstow.planner.report.StateFigures;
+import kitstow.planner.report.WeighFirst;
 
 /** How far the masses can be trusted, and what to weigh first. */
 final class TrustText {
@@ -54,7 +57,31 @@ final class TrustText {
     if (!doubts.isEmpty()) {
       lines.addAll(page.paragraph("Weigh first: ", String.join("; ", doubts) + " kg."));
     }
+    report.verdict().tightest().ifPresent(reading -> lines.addAll(tightest(report, reading, page)));
     return lines;
+  }
+
+  private static List<String> tightest(CheckReport report, LimitReading reading, Page page) {
+    Loading loading = report.situation().loading();
+    String limit = new Subjects(loading).limit(reading.rule(), reading.subjectId());
+    return WeighFirst.of(loading, reading)
+        .map(
+            one ->
+                page.paragraph(
+                    "",
+                    "The tightest margin, "
+                        + limit
+                        + " with "
+                        + Figures.marginKg(reading.margin().marginKg())
+                        + " kg, narrows most by one weighing of "
+                        + one.title()
+                        + (one.bodyKeys().size() > 1 ? " (" + one.bodyKeys().size() + ")" : "")
+                        + ": from ±"
+                        + Figures.loadKg(one.bandKg())
+                        + " to ±"
+                        + Figures.loadKg(one.thenKg())
+                        + " kg, if the scale is right to 1 %."))
+        .orElse(List.of());
   }
 
   /** The moving state with the largest total. */
