@@ -40,7 +40,8 @@ public final class Shipped {
             LoadPlanner.packList(report),
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report),
-            LoadPlanner.figures(report));
+            LoadPlanner.figures(report),
+            Optional.of(LoadPlanner.mends(report)));
   }
 
   /** The files. */

@@ -72,6 +72,13 @@ final class ActionUpdate {
       case KEEP -> kept(state, work);
       case FORGET_KEPT -> Step.to(state.keeping(List.of()).saying("No column is kept any more."));
       case TICK -> ticked(state, work);
+      case MEND ->
+          Mends.first(work)
+              .map(
+                  mend ->
+                      CarryUpdate.done(
+                          state, work, "mend what is broken", work.design().with(mend.plan())))
+              .orElse(Step.to(state));
       case NEXT_SHEET -> to(state, work, looking.sheet().plus(1));
       case PREVIOUS_SHEET -> to(state, work, looking.sheet().plus(-1));
       case NEXT_THING -> chosen(state, work, Things.beside(work.loading(), looking.chosen(), 1));
@@ -203,8 +210,8 @@ final class ActionUpdate {
 
   private static boolean needsAdvice(Sheet sheet) {
     return switch (sheet) {
-      case LOAD, LIMITS, FINDINGS -> false;
-      case PACK, HOME, ROOM, COMPARE -> true;
+      case LOAD, LIMITS -> false;
+      case PACK, HOME, ROOM, FINDINGS, COMPARE -> true;
     };
   }
 }

@@ -24,6 +24,8 @@ public enum Action {
   SHEET_FINDINGS,
   /** Plans side by side. */
   SHEET_COMPARE,
+  /** Carries out what would mend the first thing that is broken. */
+  MEND,
   /** Keeps the plan to set it beside others. */
   KEEP,
   /** Forgets what was kept. */

@@ -107,6 +107,13 @@ public final class KeyMap {
     add(all, Action.SHEET_HOME, "", "what stays home, and why", SHEETS, sign('4'));
     add(all, Action.SHEET_ROOM, "", "room left in each space", SHEETS, sign('5'));
     add(all, Action.SHEET_FINDINGS, "", "what is broken or in doubt", SHEETS, sign('6'));
+    add(
+        all,
+        Action.MEND,
+        "mend",
+        "carry out what would mend the first thing that is broken",
+        Set.of(TEXT),
+        sign('a'));
     add(all, Action.SHEET_COMPARE, "", "plans side by side", SHEETS, sign('7'));
     add(all, Action.KEEP, "keep", "keep this plan as a column of page 7", SHEETS, sign('k'));
     add(all, Action.FORGET_KEPT, "", "forget the columns that were kept", SHEETS, sign('K'));

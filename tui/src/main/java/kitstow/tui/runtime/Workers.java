@@ -1,6 +1,7 @@
 package kitstow.tui.runtime;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
@@ -52,14 +53,16 @@ final class Workers implements Effect.Doer, AutoCloseable {
   }
 
   private void adviseNow(CheckReport report) {
-    tell.accept(
-        new Msg.Advised(
-            new Advice(
-                report,
-                LoadPlanner.packList(report),
-                LoadPlanner.homeReasons(report),
-                LoadPlanner.roomLeft(report),
-                LoadPlanner.figures(report))));
+    Advice advice =
+        new Advice(
+            report,
+            LoadPlanner.packList(report),
+            LoadPlanner.homeReasons(report),
+            LoadPlanner.roomLeft(report),
+            LoadPlanner.figures(report),
+            Optional.empty());
+    tell.accept(new Msg.Advised(advice));
+    tell.accept(new Msg.Advised(advice.with(LoadPlanner.mends(report))));
   }
 
   private void listNow(Path folder) {

@@ -2,7 +2,9 @@ package kitstow.tui.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Mend;
 import kitstow.tui.app.Advice;
 import kitstow.tui.app.Sheet;
 import kitstow.tui.app.Work;
@@ -46,7 +48,7 @@ final class TextView {
     Subjects subjects = new Subjects(report.situation().loading());
     StateNames states = new StateNames(report.states());
     if (sheet == Sheet.FINDINGS) {
-      return new FindingsText(subjects, states, page, /* all= */ true).lines(report.findings());
+      return findings(report, work, page);
     }
     if (work.advice().isEmpty()) {
       return List.of();
@@ -81,6 +83,30 @@ final class TextView {
             "",
             "k keeps this plan as a column, K forgets the columns; they stay while other scenarios"
                 + " are opened."));
+    return lines;
+  }
+
+  /** Findings with what would mend them, once that was tried out. */
+  private static List<String> findings(CheckReport report, Work work, Page page) {
+    Optional<List<Mend>> mends = work.advice().flatMap(Advice::mends);
+    List<String> lines = new ArrayList<>();
+    if (report.broken()) {
+      lines.addAll(
+          page.paragraph(
+              "",
+              mends.isPresent()
+                  ? "a carries out the first mend that is told; u takes it back."
+                  : "What would mend it is being tried out ..."));
+      lines.add("");
+    }
+    lines.addAll(
+        new FindingsText(
+                new Subjects(report.situation().loading()),
+                new StateNames(report.states()),
+                mends.orElse(List.of()),
+                page,
+                /* all= */ true)
+            .lines(report.findings()));
     return lines;
   }
 }

@@ -26,7 +26,8 @@ public final class FindingsText {
   }
 
   /** Findings with what would mend them. */
-  public FindingsText(Subjects subjects, StateNames states, List<Mend> mends, Page page, boolean all) {
+  public FindingsText(
+      Subjects subjects, StateNames states, List<Mend> mends, Page page, boolean all) {
     this.subjects = subjects;
     this.states = states;
     mends.forEach(mend -> this.mends.put(mend.findingKey(), mend));
