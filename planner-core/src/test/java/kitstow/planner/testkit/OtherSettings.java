@@ -1,10 +1,16 @@
 package kitstow.planner.testkit;
 
+import kitstow.planner.model.Regimes;
 import kitstow.planner.model.Settings;
 
 /** The default settings with one of them changed. */
 public final class OtherSettings {
   private OtherSettings() {}
+
+  /** Other towing practice or regulations. */
+  public static Settings withRegimes(Regimes regimes) {
+    return Settings.DEFAULTS.withRegimes(regimes);
+  }
 
   /** Another least supported share of a base. */
   public static Settings withSupportPermille(int supportPermille) {
