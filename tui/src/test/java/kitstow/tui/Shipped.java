@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import kitstow.planner.LoadPlanner;
+import kitstow.planner.model.Item;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.app.Advice;
 import kitstow.tui.app.AppState;
@@ -12,12 +13,16 @@ import kitstow.tui.app.Msg;
 import kitstow.tui.app.Size;
 import kitstow.tui.app.Source;
 import kitstow.tui.app.Update;
+import kitstow.tui.cli.CatalogueSource;
 import kitstow.tui.cli.CheckInput;
 import kitstow.tui.cli.InputFaults;
 
 /** A shipped scenario with its plan, read and judged once for all tests of the screen. */
 public final class Shipped {
   private static final Path FOLDER = Path.of("..", "scenarios");
+
+  private static final List<Item> CATALOGUE =
+      CatalogueSource.read(null, FOLDER.resolve("x.json"), new InputFaults()).orElseThrow().gear();
 
   /** The demonstration of the README. */
   public static final Shipped REMOTE = new Shipped("remote-fortnight");
@@ -63,7 +68,8 @@ public final class Shipped {
   public AppState opened(Size size, boolean ascii) {
     AppState state = AppState.start(size, ascii, Path.of("scenarios"));
     state =
-        Update.apply(state, new Msg.Opened(source, design, List.of(), Optional.empty())).state();
+        Update.apply(state, new Msg.Opened(source, design, List.of(), Optional.empty(), CATALOGUE))
+            .state();
     state = Update.apply(state, new Msg.Judged(design, report)).state();
     return Update.apply(state, new Msg.Advised(advice)).state();
   }

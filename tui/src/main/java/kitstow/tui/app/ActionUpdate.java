@@ -69,6 +69,8 @@ final class ActionUpdate {
       case SHEET_ROOM -> to(state, work, Sheet.ROOM);
       case SHEET_FINDINGS -> to(state, work, Sheet.FINDINGS);
       case SHEET_COMPARE -> to(state, work, Sheet.COMPARE);
+      case SHEET_GEAR -> to(state, work, Sheet.GEAR);
+      case EDIT, ADD, REMOVE -> GearUpdate.apply(state, work, action);
       case KEEP -> kept(state, work);
       case FORGET_KEPT -> Step.to(state.keeping(List.of()).saying("No column is kept any more."));
       case TICK -> ticked(state, work);
@@ -135,6 +137,11 @@ final class ActionUpdate {
     if (looking.sheet() == Sheet.PACK) {
       int last = Math.max(0, PackRows.keys(work).size() - 1);
       return looking(state, work, looking.atRow(Math.min(last, looking.row() + rows)));
+    }
+    if (looking.sheet() == Sheet.GEAR) {
+      int last = Math.max(0, work.design().scenario().items().size() - 1);
+      Work at = work.with(looking.atRow(Math.max(0, Math.min(last, looking.row() + rows))));
+      return looking(state, at, at.looking().at(GearUpdate.firstUnit(at)));
     }
     if (looking.sheet() != Sheet.LOAD) {
       return looking(state, work, looking.atRow(looking.row() + rows));
@@ -210,7 +217,7 @@ final class ActionUpdate {
 
   private static boolean needsAdvice(Sheet sheet) {
     return switch (sheet) {
-      case LOAD, LIMITS -> false;
+      case LOAD, LIMITS, GEAR -> false;
       case PACK, HOME, ROOM, FINDINGS, COMPARE -> true;
     };
   }

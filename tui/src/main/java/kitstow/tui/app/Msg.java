@@ -2,6 +2,7 @@ package kitstow.tui.app;
 
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.keys.KeyPress;
@@ -112,12 +113,19 @@ public sealed interface Msg {
    * @param design what they say
    * @param warnings what is probably not meant
    * @param recovered work on them that was not saved last time
+   * @param catalogue gear that can be added
    */
-  record Opened(Source source, Design design, List<String> warnings, Optional<Design> recovered)
+  record Opened(
+      Source source,
+      Design design,
+      List<String> warnings,
+      Optional<Design> recovered,
+      List<Item> catalogue)
       implements Msg {
     /** Copies its collections. */
     public Opened {
       warnings = List.copyOf(warnings);
+      catalogue = List.copyOf(catalogue);
     }
 
     @Override

@@ -27,6 +27,12 @@ public sealed interface Overlay {
 
     /** See {@link Ask}. */
     R ask(Ask ask);
+
+    /** See {@link Form}. */
+    R form(Form form);
+
+    /** See {@link Pick}. */
+    R pick(Pick pick);
   }
 
   /** Nothing. */
@@ -96,6 +102,31 @@ public sealed interface Overlay {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.ask(this);
+    }
+  }
+
+  /**
+   * A piece of gear is edited.
+   *
+   * @param form its fields
+   */
+  record Form(GearForm form) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.form(this);
+    }
+  }
+
+  /**
+   * Something is picked from the catalogue.
+   *
+   * @param typed a part of its name
+   * @param row marked row
+   */
+  record Pick(String typed, int row) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.pick(this);
     }
   }
 }

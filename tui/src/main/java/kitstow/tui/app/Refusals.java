@@ -31,6 +31,12 @@ public final class Refusals {
               when(work.past().undone().isEmpty(), "there is nothing to do again"));
       case SAVE -> anyOf(busy(searching), when(!work.unsaved(), "the files hold all this already"));
       case SEARCH_LONGER -> busy(searching);
+      case EDIT ->
+          anyOf(
+              busy(searching),
+              when(GearUpdate.marked(work).isEmpty(), "the list is empty; n adds to it"));
+      case ADD -> anyOf(busy(searching), when(work.catalogue().isEmpty(), "there is no catalogue"));
+      case REMOVE -> anyOf(busy(searching), GearUpdate.needed(work));
       case MEND -> anyOf(busy(searching), Mends.whyNot(work));
       case KEEP ->
           anyOf(

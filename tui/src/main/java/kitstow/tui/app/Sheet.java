@@ -10,7 +10,7 @@ public enum Sheet {
   /** Every limit. */
   LIMITS("Limits", Place.ROWS),
   /** What goes in where, in which order. */
-  PACK("Pack list", Place.PACKING),
+  PACK("Pack", Place.PACKING),
   /** What stays home, and why. */
   HOME("Home", Place.TEXT),
   /** Room left in each space. */
@@ -18,7 +18,9 @@ public enum Sheet {
   /** What is broken, doubtful or worth knowing. */
   FINDINGS("Findings", Place.TEXT),
   /** Plans side by side. */
-  COMPARE("Compare", Place.TEXT);
+  COMPARE("Compare", Place.TEXT),
+  /** The gear list. */
+  GEAR("Gear", Place.GEAR);
 
   private final String title;
   private final Place place;

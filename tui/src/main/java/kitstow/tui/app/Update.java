@@ -80,7 +80,7 @@ public final class Update {
 
     @Override
     public Step opened(Msg.Opened opened) {
-      Work work = Work.of(opened.source(), opened.design());
+      Work work = Work.of(opened.source(), opened.design(), opened.catalogue());
       AppState open = state.with(work).with(Overlay.NONE).saying("");
       Overlay overlay =
           opened.warnings().isEmpty()
@@ -175,6 +175,16 @@ public final class Update {
     @Override
     public Step ask(Overlay.Ask ask) {
       return OverlayUpdate.ask(state, ask, key);
+    }
+
+    @Override
+    public Step form(Overlay.Form form) {
+      return GearUpdate.form(state, form, key);
+    }
+
+    @Override
+    public Step pick(Overlay.Pick pick) {
+      return GearUpdate.pick(state, pick, key);
     }
   }
 }

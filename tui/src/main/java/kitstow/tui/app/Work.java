@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.report.CheckReport;
@@ -24,6 +25,7 @@ import kitstow.planner.report.StateFigures;
  * @param activity what is going on
  * @param saved what the files hold
  * @param packed body keys of units that are ticked on the pack list
+ * @param catalogue gear that can be added
  */
 public record Work(
     Source source,
@@ -36,14 +38,16 @@ public record Work(
     Past past,
     Activity activity,
     Design saved,
-    Set<String> packed) {
+    Set<String> packed,
+    List<Item> catalogue) {
   /** Copies its collections. */
   public Work {
     packed = Set.copyOf(packed);
+    catalogue = List.copyOf(catalogue);
   }
 
   /** Just opened. */
-  public static Work of(Source source, Design design) {
+  public static Work of(Source source, Design design, List<Item> catalogue) {
     return new Work(
         source,
         design,
@@ -55,13 +59,15 @@ public record Work(
         Past.NONE,
         Activity.NONE,
         design,
-        Set.of());
+        Set.of(),
+        catalogue);
   }
 
   /** Looking elsewhere. */
   public Work with(Looking other) {
     return new Work(
-        source, design, loading, report, judged, advice, other, past, activity, saved, packed);
+        source, design, loading, report, judged, advice, other, past, activity, saved, packed,
+        catalogue);
   }
 
   /** Judged. */
@@ -77,7 +83,8 @@ public record Work(
         past,
         activity,
         saved,
-        packed);
+        packed,
+        catalogue);
   }
 
   /** Advised. */
@@ -93,7 +100,8 @@ public record Work(
         past,
         activity,
         saved,
-        packed);
+        packed,
+        catalogue);
   }
 
   /** Another design, not judged yet. */
@@ -109,25 +117,29 @@ public record Work(
         past,
         activity,
         saved,
-        packed);
+        packed,
+        catalogue);
   }
 
   /** Another past. */
   public Work with(Past other) {
     return new Work(
-        source, design, loading, report, judged, advice, looking, other, activity, saved, packed);
+        source, design, loading, report, judged, advice, looking, other, activity, saved, packed,
+        catalogue);
   }
 
   /** Something else going on. */
   public Work with(Activity other) {
     return new Work(
-        source, design, loading, report, judged, advice, looking, past, other, saved, packed);
+        source, design, loading, report, judged, advice, looking, past, other, saved, packed,
+        catalogue);
   }
 
   /** Saved in files. */
   public Work saved(Source files, Design what) {
     return new Work(
-        files, design, loading, report, judged, advice, looking, past, activity, what, packed);
+        files, design, loading, report, judged, advice, looking, past, activity, what, packed,
+        catalogue);
   }
 
   /** A unit ticked on the pack list, or no more. */
@@ -137,7 +149,8 @@ public record Work(
       other.add(key);
     }
     return new Work(
-        source, design, loading, report, judged, advice, looking, past, activity, saved, other);
+        source, design, loading, report, judged, advice, looking, past, activity, saved, other,
+        catalogue);
   }
 
   /** Whether the files hold something else. */

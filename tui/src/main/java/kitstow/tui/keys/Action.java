@@ -30,6 +30,14 @@ public enum Action {
   KEEP,
   /** Forgets what was kept. */
   FORGET_KEPT,
+  /** The gear list. */
+  SHEET_GEAR,
+  /** Changes the marked gear. */
+  EDIT,
+  /** Adds gear from the catalogue. */
+  ADD,
+  /** Removes the marked gear. */
+  REMOVE,
   /** Ticks a thing on the pack list. */
   TICK,
   /** The next page. */

@@ -1,6 +1,7 @@
 package kitstow.tui.keys;
 
 import static kitstow.tui.keys.Place.CARRY;
+import static kitstow.tui.keys.Place.GEAR;
 import static kitstow.tui.keys.Place.LOAD;
 import static kitstow.tui.keys.Place.PACKING;
 import static kitstow.tui.keys.Place.ROWS;
@@ -14,12 +15,13 @@ import java.util.Set;
 
 /** Every key there is: what it does, where, and what is said of it. */
 public final class KeyMap {
-  private static final Set<Place> EVERYWHERE = Set.of(SHELF, LOAD, CARRY, ROWS, PACKING, TEXT);
-  private static final Set<Place> SHEETS = Set.of(LOAD, ROWS, PACKING, TEXT);
-  private static final Set<Place> LISTS = Set.of(SHELF, ROWS, PACKING, TEXT);
-  private static final Set<Place> WITH_STATES = Set.of(LOAD, CARRY, ROWS, PACKING, TEXT);
+  private static final Set<Place> EVERYWHERE =
+      Set.of(SHELF, LOAD, CARRY, ROWS, PACKING, GEAR, TEXT);
+  private static final Set<Place> SHEETS = Set.of(LOAD, ROWS, PACKING, GEAR, TEXT);
+  private static final Set<Place> LISTS = Set.of(SHELF, ROWS, PACKING, GEAR, TEXT);
+  private static final Set<Place> WITH_STATES = Set.of(LOAD, CARRY, ROWS, PACKING, GEAR, TEXT);
   private static final Set<Place> PICTURES = Set.of(LOAD, CARRY);
-  private static final Set<Place> UNCARRIED = Set.of(SHELF, LOAD, ROWS, PACKING, TEXT);
+  private static final Set<Place> UNCARRIED = Set.of(SHELF, LOAD, ROWS, PACKING, GEAR, TEXT);
 
   private static final List<Binding> ALL = all();
 
@@ -29,6 +31,22 @@ public final class KeyMap {
     List<Binding> all = new ArrayList<>();
     add(all, Action.TAKE, "open", "open what is marked", Set.of(SHELF), of(KeyName.ENTER));
     add(all, Action.TICK, "tick", "tick it off, or take the tick away", Set.of(PACKING), sign(' '));
+    add(
+        all,
+        Action.EDIT,
+        "change",
+        "change mass, size, number, need",
+        Set.of(GEAR),
+        of(KeyName.ENTER));
+    add(all, Action.ADD, "new", "add gear from the catalogue", Set.of(GEAR), sign('n'));
+    add(
+        all,
+        Action.REMOVE,
+        "remove",
+        "remove it from the list",
+        Set.of(GEAR),
+        sign('d'),
+        of(KeyName.DELETE));
     add(all, Action.DROP, "put down", "put it down here", Set.of(CARRY), of(KeyName.ENTER));
     add(
         all,
@@ -115,6 +133,7 @@ public final class KeyMap {
         Set.of(TEXT),
         sign('a'));
     add(all, Action.SHEET_COMPARE, "", "plans side by side", SHEETS, sign('7'));
+    add(all, Action.SHEET_GEAR, "", "the gear list", SHEETS, sign('8'));
     add(all, Action.KEEP, "keep", "keep this plan as a column of page 7", SHEETS, sign('k'));
     add(all, Action.FORGET_KEPT, "", "forget the columns that were kept", SHEETS, sign('K'));
     add(all, Action.NEXT_SHEET, "", "the next page", SHEETS, sign(']'));

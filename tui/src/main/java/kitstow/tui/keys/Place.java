@@ -12,6 +12,8 @@ public enum Place {
   ROWS,
   /** The pack list. */
   PACKING,
+  /** The gear list. */
+  GEAR,
   /** A page of text. */
   TEXT
 }

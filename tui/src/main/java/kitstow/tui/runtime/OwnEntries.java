@@ -1,5 +1,6 @@
 package kitstow.tui.runtime;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -19,26 +20,49 @@ import kitstow.planner.model.Ute;
 final class OwnEntries {
   private static final String OWN = "my-";
 
-  private OwnEntries() {}
+  private final String prefix;
 
-  static Scenario of(Scenario s) {
+  private OwnEntries(String prefix) {
+    this.prefix = prefix;
+  }
+
+  /**
+   * The same scenario under such ids. All get the same prefix, so that no two fall together; a
+   * scenario all of whose ids have it already keeps them.
+   */
+  static Scenario of(Scenario scenario) {
+    boolean allOwn = ids(scenario).stream().allMatch(id -> id.startsWith(OWN));
+    return new OwnEntries(allOwn ? "" : OWN).renamed(scenario);
+  }
+
+  private static List<String> ids(Scenario s) {
+    List<String> ids = new ArrayList<>(List.of(s.ute().id()));
+    s.tray().ifPresent(tray -> ids.add(tray.id()));
+    s.canopy().ifPresent(canopy -> ids.add(canopy.id()));
+    s.accessories().forEach(accessory -> ids.add(accessory.entryId()));
+    s.modules().forEach(choice -> ids.add(choice.module().entryId()));
+    s.items().forEach(item -> ids.add(item.entryId()));
+    return ids;
+  }
+
+  private Scenario renamed(Scenario s) {
     return new Scenario(
         s.id(),
         s.title(),
         s.note(),
         s.settings(),
         ute(s.ute()),
-        s.tray().map(OwnEntries::tray),
-        s.canopy().map(OwnEntries::canopy),
-        each(s.accessories(), OwnEntries::accessory),
+        s.tray().map(this::tray),
+        s.canopy().map(this::canopy),
+        each(s.accessories(), this::accessory),
         s.uteBays(),
         s.trayBays(),
         s.canopyBays(),
         s.uteSpaces(),
         s.traySpaces(),
         s.canopySpaces(),
-        each(s.modules(), OwnEntries::module),
-        each(s.items(), OwnEntries::item),
+        each(s.modules(), this::module),
+        each(s.items(), this::item),
         s.trailers(),
         s.trip());
   }
@@ -47,11 +71,11 @@ final class OwnEntries {
     return all.stream().map(own).collect(Collectors.toList());
   }
 
-  private static String own(String id) {
-    return id.startsWith(OWN) ? id : OWN + id;
+  private String own(String id) {
+    return prefix + id;
   }
 
-  private static Ute ute(Ute u) {
+  private Ute ute(Ute u) {
     return new Ute(
         own(u.id()),
         u.title(),
@@ -76,7 +100,7 @@ final class OwnEntries {
         u.spaces());
   }
 
-  private static Tray tray(Tray t) {
+  private Tray tray(Tray t) {
     return new Tray(
         own(t.id()),
         t.title(),
@@ -91,7 +115,7 @@ final class OwnEntries {
         t.deckZMm());
   }
 
-  private static Canopy canopy(Canopy c) {
+  private Canopy canopy(Canopy c) {
     return new Canopy(
         own(c.id()),
         c.title(),
@@ -107,12 +131,12 @@ final class OwnEntries {
         c.fromTrayFrontMm());
   }
 
-  private static Accessory accessory(Accessory a) {
+  private Accessory accessory(Accessory a) {
     return new Accessory(
         a.id(), a.title(), own(a.entryId()), a.source(), a.mass(), a.box(), a.roof());
   }
 
-  private static ModuleChoice module(ModuleChoice choice) {
+  private ModuleChoice module(ModuleChoice choice) {
     FitOutModule m = choice.module();
     return new ModuleChoice(
         new FitOutModule(
@@ -133,7 +157,7 @@ final class OwnEntries {
         choice.value());
   }
 
-  private static Item item(Item i) {
+  private Item item(Item i) {
     return new Item(
         i.id(),
         i.title(),

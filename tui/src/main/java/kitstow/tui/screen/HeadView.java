@@ -129,7 +129,7 @@ final class HeadView {
       int taken = frame.text(area, x, 0, text, here ? Ink.STRONG : Ink.PLAIN);
       frame.target(
           area.rightOf(x).left(taken), new Target.Press(KeyPress.sign(number.codePointAt(0))));
-      x += taken + 1;
+      x += taken;
     }
   }
 }

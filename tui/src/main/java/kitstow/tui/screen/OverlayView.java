@@ -2,12 +2,16 @@ package kitstow.tui.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitstow.planner.model.Item;
 import kitstow.tui.app.AppState;
+import kitstow.tui.app.Catalogued;
+import kitstow.tui.app.GearForm;
 import kitstow.tui.app.Overlay;
 import kitstow.tui.app.Refusals;
 import kitstow.tui.app.Things;
 import kitstow.tui.keys.Binding;
 import kitstow.tui.keys.KeyMap;
+import kitstow.tui.view.Figures;
 import kitstow.tui.view.Page;
 import kitstow.tui.widget.Area;
 import kitstow.tui.widget.Frame;
@@ -67,6 +71,48 @@ final class OverlayView {
         lines.add("Esc    stay");
       }
       return box(frame, all, ask.question(), lines, 0);
+    }
+
+    @Override
+    public Area form(Overlay.Form form) {
+      GearForm gear = form.form();
+      List<String> lines = new ArrayList<>();
+      for (int i = 0; i < GearForm.FIELDS.size(); i++) {
+        GearForm.Field field = GearForm.FIELDS.get(i);
+        boolean here = i == gear.at();
+        boolean words = !GearForm.words(field).isEmpty();
+        String text = gear.texts().get(i) + (here && !words ? "_" : "");
+        lines.add(
+            (here ? "> " : "  ")
+                + field.title()
+                + " ".repeat(Math.max(1, 10 - field.title().length()))
+                + (words && here ? "< " + text + " >" : text)
+                + gear.fault(field).map(fault -> "   ! " + fault).orElse(""));
+      }
+      lines.add("");
+      lines.add("Enter takes it, Tab goes on, Del empties a field, Esc leaves it as it was");
+      return box(frame, all, gear.item().title(), lines, 0);
+    }
+
+    @Override
+    public Area pick(Overlay.Pick pick) {
+      List<Item> found = Catalogued.found(state, pick);
+      List<String> lines = new ArrayList<>(List.of("Name: " + pick.typed() + "_", ""));
+      for (int i = 0; i < found.size(); i++) {
+        Item item = found.get(i);
+        lines.add(
+            (i == pick.row() ? "> " : "  ")
+                + item.title()
+                + ", "
+                + Figures.near(item.mass().massG() / 1000.0, 1)
+                + " kg");
+      }
+      return box(
+          frame,
+          all,
+          found.size() + " in the catalogue; Enter adds, Esc leaves",
+          lines,
+          Math.max(0, pick.row() - 6));
     }
 
     private List<String> wrapped(List<String> lines) {

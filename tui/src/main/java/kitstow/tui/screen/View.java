@@ -40,6 +40,7 @@ public final class View {
       case LOAD -> LoadView.draw(frame, body, work);
       case LIMITS -> LimitsView.draw(frame, body, work);
       case PACK -> PackView.draw(frame, body, work);
+      case GEAR -> GearView.draw(frame, body, work);
       case HOME, ROOM, FINDINGS, COMPARE -> TextView.draw(frame, body, work, state.kept());
     }
   }

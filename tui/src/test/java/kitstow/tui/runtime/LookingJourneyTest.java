@@ -31,7 +31,7 @@ class LookingJourneyTest {
     try (Robot robot = new Robot(Optional.of(REMOTE), USUAL)) {
       robot.sees("WITHIN ON PAPER ONLY").sees("Rooftop tent");
       robot.click("Rooftop tent").sees("65.0 kg").sees("╔");
-      robot.click("3 Pack list").sees("Door by door");
+      robot.click("3 Pack").sees("Door by door");
       robot.type("q").ends();
     }
   }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The program as a process of its own on a real terminal, which tmux provides. */
 class RealTerminalTest {
-  private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(90);
+  private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(180);
   private static final Path REMOTE = Path.of("..", "scenarios", "remote-fortnight.json");
 
   @TempDir private Path folder;

@@ -17,7 +17,7 @@ import java.util.function.Predicate;
 
 /** Somebody at a terminal that exists in memory only: presses keys and waits for what is shown. */
 final class Robot implements AutoCloseable {
-  private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(60);
+  private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(180);
 
   private final MemoryTerminal terminal;
   private final CompletableFuture<Void> run;
