@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -14,9 +15,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.report.CheckReport;
 import kitstow.planner.rules.RuleBook;
 import kitstow.planner.rules.RuleCard;
 import kitstow.planner.rules.SourceStatus;
+import kitstow.planner.scenarios.ShippedFiles;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -67,6 +70,54 @@ class DocumentsTest {
     }
     assertThat(used).hasSizeGreaterThan(15);
     assertThat(firstCells(text(EXAMPLES))).containsAll(used);
+  }
+
+  @Test
+  void everyFailureOfTheTradeHasAScenarioOrTestAndWhatSeesIt() {
+    String text = text(DEVELOPERS);
+    int begin = text.indexOf("## Failures of the trade");
+    String section = text.substring(begin, text.indexOf("\n## ", begin + 1));
+    Set<String> tests = new TreeSet<>();
+    for (Path file : filesUnder("planner-core/src/test/java", ".java")) {
+      tests.add(file.getFileName().toString().replace(".java", ""));
+    }
+    int rows = 0;
+    for (String line : section.lines().filter(one -> one.startsWith("| ")).skip(1).toList()) {
+      String[] cells = line.split("\\|", -1);
+      if (cells[1].trim().startsWith("---")) {
+        continue;
+      }
+      rows++;
+      for (String name : found(Pattern.compile("`[A-Za-z0-9-]+`"), cells[2])) {
+        String plain = name.replace("`", "");
+        boolean there =
+            tests.contains(plain)
+                || Files.exists(ROOT.resolve("scenarios").resolve(plain + ".plan.json"));
+        assertThat(there).as(plain).isTrue();
+        if (!tests.contains(plain)) {
+          assertThat(rulesOf(cells[3])).as(line).allMatch(rule -> judges(plain, rule));
+        }
+      }
+    }
+    assertThat(rows).isGreaterThan(15);
+  }
+
+  private static Set<RuleId> rulesOf(String cell) {
+    Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
+    for (String name : found(Pattern.compile("[A-Z]+(_[A-Z]+)+"), cell)) {
+      rules.add(RuleId.valueOf(name));
+    }
+    return rules;
+  }
+
+  /** Whether a shipped plan has a reading or a finding of a rule, or a figure of it in a state. */
+  private static boolean judges(String scenario, RuleId rule) {
+    CheckReport report = ShippedFiles.checked(scenario);
+    return report.tightest().stream().anyMatch(reading -> reading.rule() == rule)
+        || report.findings().stream().anyMatch(finding -> finding.rule() == rule)
+        || report.states().stream()
+            .flatMap(state -> state.checks().stream())
+            .anyMatch(check -> check.rule() == rule);
   }
 
   @Test

@@ -11,6 +11,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import kitstow.planner.json.Outcome;
+import kitstow.planner.json.PlanReader;
+import kitstow.planner.json.PlanWriter;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
@@ -19,12 +22,13 @@ import kitstow.planner.solver.PlanSearch;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Planning beside other work, on a shipped scenario. */
-@Timeout(120)
+@Timeout(300)
 class PlanningJobTest {
-  private static final Scenario SCENARIO =
-      ShippedFiles.checked("remote-fortnight").situation().loading().scenario();
+  private static final Scenario SCENARIO = ShippedFiles.scenario("remote-fortnight");
 
   private static final long STEPS = 60;
 
@@ -99,5 +103,35 @@ class PlanningJobTest {
     assertThatThrownBy(() -> ended(job))
         .isInstanceOf(ExecutionException.class)
         .hasRootCauseInstanceOf(UnsupportedOperationException.class);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"remote-fortnight", "work-day", "counter-1500"})
+  void jobGoesOnFromThePlanThatWasKeptAsText(String name) throws Exception {
+    Scenario scenario = ShippedFiles.scenario(name);
+    PlanSearch.Request request = new PlanSearch.Request(scenario, /* seed= */ 3, STEPS, 0.0, 1);
+    PlanningJob first = PlanningJob.start(request, worker, best -> {});
+    ended(first);
+    PlanSearch.Best kept = first.best().orElseThrow();
+    String text = PlanWriter.write(kept.plan());
+
+    List<PlanSearch.Best> told = new CopyOnWriteArrayList<>();
+    PlanningJob second = PlanningJob.start(request.from(read(text, scenario)), worker, told::add);
+    ended(second);
+
+    PlanSearch.Best start = told.get(0);
+    assertThat(start.plan().moduleBays()).isEqualTo(kept.plan().moduleBays());
+    assertThat(start.plan().placements())
+        .containsExactlyInAnyOrderElementsOf(kept.plan().placements());
+    assertThat(start.momentNm()).isEqualTo(kept.momentNm());
+  }
+
+  private static LoadPlan read(String text, Scenario scenario) {
+    return PlanReader.read(text, scenario)
+        .match(
+            Outcome.Read::value,
+            refused -> {
+              throw new AssertionError(refused.report().text());
+            });
   }
 }

@@ -95,7 +95,7 @@ final class MendSearch {
 
   private Optional<Tried> steps(Tried start, List<Tried> helpful) {
     for (boolean leaving : List.of(false, true)) {
-      Optional<Tried> mended = step(start, leaving, helpful);
+      Optional<Tried> mended = step(start, leaving, /* swapping= */ true, helpful);
       if (mended.isPresent()) {
         return mended;
       }
@@ -105,7 +105,8 @@ final class MendSearch {
       List<Tried> next = new ArrayList<>();
       for (boolean leaving : List.of(false, true)) {
         for (Tried branch : branches) {
-          Optional<Tried> mended = step(branch, leaving, next);
+          boolean swapping = branch.equals(branches.get(0));
+          Optional<Tried> mended = step(branch, leaving, swapping, next);
           if (mended.isPresent()) {
             return mended;
           }
@@ -158,10 +159,11 @@ final class MendSearch {
    * Tries every change from a plan on.
    *
    * @param leaving whether things are left at home, or everything else
+   * @param swapping whether units are swapped, too
    * @param helpful takes the changes that lessen the finding without ending it
    * @return the least troublesome change that ends it
    */
-  private Optional<Tried> step(Tried from, boolean leaving, List<Tried> helpful) {
+  private Optional<Tried> step(Tried from, boolean leaving, boolean swapping, List<Tried> helpful) {
     Loading loading = from.then().loading();
     Optional<SameMasses> limit = limit(from.then());
     List<Hopeful> hopeful = new ArrayList<>();
@@ -176,7 +178,7 @@ final class MendSearch {
       moves(loading, limit).forEach(change -> look(change, limit, hopeful));
     }
     Optional<Tried> mended = judge(from, hopeful, helpful);
-    if (mended.isPresent() || leaving || missing || !from.change().steps().isEmpty()) {
+    if (mended.isPresent() || leaving || missing || !swapping) {
       return mended;
     }
     List<Hopeful> swaps = new ArrayList<>();

@@ -17,6 +17,7 @@ import kitstow.planner.report.Mend;
 import kitstow.planner.report.Searched;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.report.Verdict;
+import kitstow.planner.report.WeighFirst;
 
 /**
  * Writes a report as JSON. From its bodies, masses and shifts alone the totals, axle loads, centre
@@ -67,6 +68,16 @@ public final class ReportWriter {
     out.listAlways("states", report.states(), states::write);
     out.listAlways("placements", loading.placed().values(), this::placement);
     out.listAlways("stayHome", home(), this::home);
+    SupplyWriter supplies = new SupplyWriter(out);
+    out.listAlways("supplies", report.situation().timeline().stocks(), supplies::stock);
+    out.listAlways("runsOut", report.situation().timeline().shortfalls(), supplies::shortfall);
+    Optional<WeighFirst> first =
+        report.verdict().tightest().flatMap(reading -> WeighFirst.of(loading, reading));
+    if (first.isPresent()) {
+      out.object("weighFirst", fields -> weighFirst(first.get()));
+    } else {
+      out.nothing("weighFirst");
+    }
     if (searched.isPresent()) {
       out.listAlways("roomLeft", searched.get().rooms(), this::room);
     } else {
@@ -167,6 +178,13 @@ public final class ReportWriter {
     out.text("rule", reason.rule().name());
     out.up("shortBy", reason.shortBy(), 3);
     out.text("unit", reason.unit());
+  }
+
+  private void weighFirst(WeighFirst first) {
+    out.textsAlways("bodies", first.bodyKeys());
+    out.near("massKg", first.kg(), 3);
+    out.up("bandKg", first.bandKg(), 3);
+    out.up("thenBandKg", first.thenKg(), 3);
   }
 
   private void room(SpaceRoom room) {

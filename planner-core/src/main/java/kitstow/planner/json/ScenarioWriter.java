@@ -126,6 +126,10 @@ public final class ScenarioWriter {
     out.milli("frontDropRatio", settings.frontDropPermille());
     out.milli("seatAllowanceKg", settings.seatAllowanceG());
     out.milli("liquidToleranceRatio", settings.liquidTolerancePermille());
+    out.milli("ballShareLeastRatio", settings.regimes().ballShareLeastPermille());
+    out.milli("ballShareMostRatio", settings.regimes().ballShareMostPermille());
+    out.milli("frontFloorRatio", settings.regimes().frontFloorPermille());
+    out.word("rearOverhang", settings.regimes().rearOverhang());
   }
 
   private void define() {

@@ -2,6 +2,7 @@ package kitstow.planner.json;
 
 import java.util.Optional;
 import kitstow.planner.json.Figures.ToleranceRatios;
+import kitstow.planner.model.Regimes;
 import kitstow.planner.model.Settings;
 
 /** Reads the settings of a scenario; each one has a default. */
@@ -30,7 +31,8 @@ final class SettingsReader {
             ratio(fields, "frontShareTowingRatio", standard.frontShareTowingPermille()),
             ratio(fields, "frontDropRatio", standard.frontDropPermille()),
             fields.numberOr("seatAllowanceKg", Measure.RATING, standard.seatAllowanceG()),
-            ratio(fields, "liquidToleranceRatio", standard.liquidTolerancePermille()));
+            ratio(fields, "liquidToleranceRatio", standard.liquidTolerancePermille()),
+            regimes(fields));
     ToleranceRatios ratios =
         fields
             .objectIfGiven("toleranceRatios")
@@ -38,6 +40,15 @@ final class SettingsReader {
             .orElse(ToleranceRatios.DEFAULTS);
     fields.done();
     return new Figures(settings, ratios);
+  }
+
+  private static Regimes regimes(Fields fields) {
+    Regimes standard = Regimes.DEFAULTS;
+    return new Regimes(
+        ratio(fields, "ballShareLeastRatio", standard.ballShareLeastPermille()),
+        ratio(fields, "ballShareMostRatio", standard.ballShareMostPermille()),
+        ratio(fields, "frontFloorRatio", standard.frontFloorPermille()),
+        fields.wordOr("rearOverhang", Words.REAR_OVERHANG, standard.rearOverhang()));
   }
 
   private static ToleranceRatios ratios(Fields fields) {

@@ -15,6 +15,7 @@ import kitstow.planner.model.MassSource;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.PartState;
 import kitstow.planner.model.Reach;
+import kitstow.planner.model.Regimes;
 import kitstow.planner.model.Settings;
 import kitstow.planner.model.SupplyKind;
 import kitstow.planner.model.SupplyOrder;
@@ -29,6 +30,7 @@ import kitstow.planner.model.Zone;
 final class Words<E extends Enum<E>> {
   static final Words<MassSource> MASS_SOURCE = camel(MassSource.values());
   static final Words<Settings.MassLimits> MASS_LIMITS = camel(Settings.MassLimits.values());
+  static final Words<Regimes.RearOverhang> REAR_OVERHANG = camel(Regimes.RearOverhang.values());
   static final Words<Facing> SIDE = camel(Facing.LEFT, Facing.RIGHT);
   static final Words<Facing> FACING = camel(Facing.values());
   static final Words<Zone> ZONE = camel(Zone.values());

@@ -95,7 +95,13 @@ public enum RuleId {
   /** Share of the total on the front axle. Subject: "front-axle". */
   FRONT_AXLE_SHARE(RuleKind.PREFERENCE),
   /** Front axle load against the kerb ute. Subject: "front-axle". */
-  FRONT_AXLE_DROP(RuleKind.PREFERENCE);
+  FRONT_AXLE_DROP(RuleKind.PREFERENCE),
+  /** Share of the trailer on the ball. Subject: trailer id. */
+  BALL_SHARE(RuleKind.PREFERENCE),
+  /** Share of the total on the front axle by a regulation. Subject: "front-axle". */
+  FRONT_AXLE_FLOOR(RuleKind.PREFERENCE),
+  /** Reach behind the rear axle by a regulation. Subject: "ute". */
+  REAR_OVERHANG(RuleKind.PREFERENCE);
 
   private final RuleKind kind;
 

@@ -17,6 +17,7 @@ package kitstow.planner.model;
  * @param frontDropPermille loss of front axle load against the kerb ute above which a note is made
  * @param seatAllowanceG certification allowance for one seat, grams
  * @param liquidTolerancePermille tolerance of a liquid's mass
+ * @param regimes towing practice and regulations to look at
  */
 public record Settings(
     MassLimits massLimits,
@@ -32,7 +33,8 @@ public record Settings(
     int frontShareTowingPermille,
     int frontDropPermille,
     long seatAllowanceG,
-    int liquidTolerancePermille) {
+    int liquidTolerancePermille,
+    Regimes regimes) {
 
   /**
    * Defaults: support 0.8, door clearance 10 mm, derates 0.75 and 0.6, roof off-road 0.667, roof
@@ -56,6 +58,57 @@ public record Settings(
           /* frontDropPermille= */ 100,
           SeatAllowance.AUSTRALIA.massG(),
           /* liquidTolerancePermille= */ 15);
+
+  /** Settings with the usual towing practice and no regulation. */
+  public Settings(
+      MassLimits massLimits,
+      Facing kerbSide,
+      int supportPermille,
+      int apertureClearanceMm,
+      int roadDeratePermille,
+      int offRoadDeratePermille,
+      int offRoadRoofPermille,
+      long leftRightLimitG,
+      int frontShareSoloPermille,
+      int frontShareTowingPermille,
+      int frontDropPermille,
+      long seatAllowanceG,
+      int liquidTolerancePermille) {
+    this(
+        massLimits,
+        kerbSide,
+        supportPermille,
+        apertureClearanceMm,
+        roadDeratePermille,
+        offRoadDeratePermille,
+        offRoadRoofPermille,
+        leftRightLimitG,
+        frontShareSoloPermille,
+        frontShareTowingPermille,
+        frontDropPermille,
+        seatAllowanceG,
+        liquidTolerancePermille,
+        Regimes.DEFAULTS);
+  }
+
+  /** The same settings with other regimes. */
+  public Settings withRegimes(Regimes others) {
+    return new Settings(
+        massLimits,
+        kerbSide,
+        supportPermille,
+        apertureClearanceMm,
+        roadDeratePermille,
+        offRoadDeratePermille,
+        offRoadRoofPermille,
+        leftRightLimitG,
+        frontShareSoloPermille,
+        frontShareTowingPermille,
+        frontDropPermille,
+        seatAllowanceG,
+        liquidTolerancePermille,
+        others);
+  }
 
   /** What to do with a rig that cannot keep its mass limits. */
   public enum MassLimits {

@@ -24,6 +24,24 @@ final class PracticeWords {
       case LEFT_RIGHT -> sides(check, figures, loading);
       case FRONT_AXLE_SHARE -> share(check, figures.axles());
       case FRONT_AXLE_DROP -> drop(check, figures.axles(), loading);
+      case BALL_SHARE ->
+          "the ball carries "
+              + Amounts.text(check.value())
+              + " % of the trailer; good practice is "
+              + Amounts.text(check.limit())
+              + (check.value() < check.limit() ? " % or more" : " % or less");
+      case REAR_OVERHANG ->
+          "ute, body and load reach "
+              + Amounts.text(check.value())
+              + " mm behind the rear axle, "
+              + Amounts.text(check.value() - check.limit())
+              + " mm farther than the regulation that is asked for allows";
+      case FRONT_AXLE_FLOOR ->
+          "the front axle carries "
+              + Amounts.text(check.value())
+              + " % of the total; the regulation that is asked for wants "
+              + Amounts.text(check.limit())
+              + " % or more";
       default ->
           title
               + " is asked for: found "
@@ -44,7 +62,12 @@ final class PracticeWords {
           "move heavy things to the "
               + (figures.sides().differenceKg() > 0.0 ? "left" : "right")
               + " or towards the middle";
-      case FRONT_AXLE_SHARE, FRONT_AXLE_DROP -> "move heavy things forward";
+      case FRONT_AXLE_SHARE, FRONT_AXLE_DROP, FRONT_AXLE_FLOOR -> "move heavy things forward";
+      case BALL_SHARE ->
+          "move the load of the trailer "
+              + (check.value() < check.limit() ? "forward" : "rearward")
+              + " and weigh it on the ball again";
+      case REAR_OVERHANG -> "put forward or leave what reaches farthest back";
       default -> "move heavy things forward and towards the centre plane";
     };
   }

@@ -55,7 +55,13 @@ public final class RuleBook {
 
   /** Good practice looked at in every state. */
   public static final List<StateRule> STATE_RULES =
-      List.of(new LeftRight(), new FrontAxleShare(), new FrontAxleDrop());
+      List.of(
+          new LeftRight(),
+          new FrontAxleShare(),
+          new FrontAxleDrop(),
+          new BallShare(),
+          new FrontAxleFloor(),
+          new RearOverhang());
 
   private RuleBook() {}
 

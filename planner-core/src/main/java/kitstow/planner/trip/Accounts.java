@@ -34,6 +34,7 @@ final class Accounts {
             Math.round(drain.startG()),
             Math.round(drain.contentG()),
             Math.round(drain.used()),
+            Math.round(drain.unitsLeft()),
             fuel ? OptionalDouble.empty() : lasts(drain, leg.days()),
             fuel ? lasts(drain, leg.distanceKm()) : OptionalDouble.empty()));
     long missing = Math.round(drain.missing());

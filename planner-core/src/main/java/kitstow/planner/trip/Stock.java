@@ -11,6 +11,7 @@ import kitstow.planner.model.SupplyKind;
  * @param startG content when it starts, after filling up
  * @param endG content when it ends
  * @param usedMlOrG what was used on it: millilitres of fuel and water, grams of food and gas
+ * @param leftMlOrG what is left when it ends, in the same measure
  * @param daysLeft how long water, food or gas would last from its end at this leg's rate; absent
  *     for fuel and where none is used
  * @param kmLeft how far the fuel would go from its end at this leg's rate, cans counted; absent for
@@ -22,5 +23,6 @@ public record Stock(
     long startG,
     long endG,
     long usedMlOrG,
+    long leftMlOrG,
     OptionalDouble daysLeft,
     OptionalDouble kmLeft) {}

@@ -3,8 +3,11 @@ package kitstow.planner.android;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.objectweb.asm.ClassReader;
@@ -15,14 +18,24 @@ import org.objectweb.asm.Opcodes;
 
 /**
  * How the running desktop platform declares a class that the phone's has too. The description of
- * the phone's platform does not say what is abstract and which type parameters a class has; the
- * same class on the desktop does.
+ * the phone's platform does not say what is abstract, which type parameters there are and what a
+ * method throws; the same class on the desktop does.
  */
 final class DesktopShape extends ClassVisitor {
   private final String name;
-  private final Map<String, Integer> memberAccess = new HashMap<>();
+  private final Map<String, Member> members = new HashMap<>();
   private OptionalInt access = OptionalInt.empty();
-  private String typeParameters = "";
+  private String signature = "";
+  private List<String> supertypes = List.of();
+
+  /**
+   * A field or method.
+   *
+   * @param access access flags
+   * @param signature generic signature, if it has one
+   * @param exceptions what it throws
+   */
+  record Member(int access, @Nullable String signature, List<String> exceptions) {}
 
   private DesktopShape(String name) {
     super(Opcodes.ASM9);
@@ -49,15 +62,30 @@ final class DesktopShape extends ClassVisitor {
     return access;
   }
 
-  /** Access flags of a member by its key, if the desktop has it. */
-  OptionalInt accessOf(String memberKey) {
-    Integer flags = memberAccess.get(memberKey);
-    return flags == null ? OptionalInt.empty() : OptionalInt.of(flags);
+  /** A member by its key, if the desktop has it. */
+  Optional<Member> member(String key) {
+    return Optional.ofNullable(members.get(key));
   }
 
-  /** Type parameters as in a generic signature, brackets included; empty if there are none. */
-  String typeParameters() {
-    return typeParameters;
+  /**
+   * The generic signature of the class, if it has one: the desktop's own where the class has the
+   * same supertypes on the phone, else its type parameters with the phone's supertypes.
+   */
+  @Nullable String signature(String superName, List<String> interfaces) {
+    if (signature.isEmpty()) {
+      return null;
+    }
+    List<String> phones = new ArrayList<>(List.of(superName));
+    phones.addAll(interfaces);
+    if (phones.equals(supertypes)) {
+      return signature;
+    }
+    StringBuilder text = new StringBuilder();
+    if (signature.startsWith("<")) {
+      text.append(signature, 0, endOfParameters(signature));
+    }
+    phones.forEach(supertype -> text.append('L').append(supertype).append(';'));
+    return text.toString();
   }
 
   @Override
@@ -65,13 +93,15 @@ final class DesktopShape extends ClassVisitor {
       int version,
       int flags,
       String className,
-      @Nullable String signature,
+      @Nullable String generic,
       @Nullable String superName,
-      String @Nullable [] interfaces) {
+      String[] interfaces) {
     access = OptionalInt.of(flags);
-    if (signature != null && signature.startsWith("<")) {
-      typeParameters = signature.substring(0, endOfParameters(signature));
-    }
+    signature = generic == null ? "" : generic;
+    List<String> all = new ArrayList<>();
+    all.add(superName);
+    all.addAll(List.of(interfaces));
+    supertypes = all;
   }
 
   private static int endOfParameters(String signature) {
@@ -99,9 +129,11 @@ final class DesktopShape extends ClassVisitor {
       int flags,
       String method,
       String descriptor,
-      @Nullable String signature,
+      @Nullable String generic,
       String @Nullable [] exceptions) {
-    memberAccess.put(PlatformType.Member.key(method, descriptor, /* field= */ false), flags);
+    members.put(
+        PlatformType.Member.key(method, descriptor, /* field= */ false),
+        new Member(flags, generic, exceptions == null ? List.of() : List.of(exceptions)));
     return null;
   }
 
@@ -110,9 +142,11 @@ final class DesktopShape extends ClassVisitor {
       int flags,
       String field,
       String descriptor,
-      @Nullable String signature,
+      @Nullable String generic,
       @Nullable Object value) {
-    memberAccess.put(PlatformType.Member.key(field, descriptor, /* field= */ true), flags);
+    members.put(
+        PlatformType.Member.key(field, descriptor, /* field= */ true),
+        new Member(flags, generic, List.of()));
     return null;
   }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -50,6 +51,37 @@ final class StubJar {
     }
   }
 
+  /**
+   * Writes what a compiler must see to write down a lambda, as the development kit's own jar for it
+   * does; D8 takes it out again. It is not of the platform, so only compilers are given it.
+   */
+  static Path writeForLambdas(Path jar) {
+    String packageName = "Ljava/lang/invoke/";
+    String start = "(" + packageName + "MethodHandles$Lookup;Ljava/lang/String;";
+    String type = packageName + "MethodType;";
+    String end = ")" + packageName + "CallSite;";
+    int access = Opcodes.ACC_PUBLIC | Opcodes.ACC_STATIC;
+    PlatformType.Member plain =
+        new PlatformType.Member(
+            "metafactory",
+            start + type + type + packageName + "MethodHandle;" + type + end,
+            access,
+            false);
+    PlatformType.Member other =
+        new PlatformType.Member(
+            "altMetafactory", start + type + "[Ljava/lang/Object;" + end, access, false);
+    write(
+        List.of(
+            new PlatformType(
+                "java/lang/invoke/LambdaMetafactory",
+                Optional.of(OBJECT),
+                List.of(),
+                Opcodes.ACC_PUBLIC | Opcodes.ACC_SUPER,
+                List.of(plain, other))),
+        jar);
+    return jar;
+  }
+
   private static byte[] stub(PlatformType type) {
     DesktopShape shape = DesktopShape.of(type.name());
     int access = shape.access().orElse(type.access()) & ~DROPPED;
@@ -60,9 +92,7 @@ final class StubJar {
         Opcodes.V1_8,
         access,
         type.name(),
-        shape.typeParameters().isEmpty()
-            ? null
-            : genericSignature(shape.typeParameters(), superName, type.interfaces()),
+        shape.signature(superName, type.interfaces()),
         type.name().equals(OBJECT) ? null : superName,
         type.interfaces().toArray(String[]::new));
     Set<String> written = new HashSet<>();
@@ -75,32 +105,23 @@ final class StubJar {
     return writer.toByteArray();
   }
 
-  /** Without it the shrinker takes all type arguments for errors and drops them. */
-  private static String genericSignature(
-      String typeParameters, String superName, List<String> interfaces) {
-    StringBuilder text =
-        new StringBuilder(typeParameters).append('L').append(superName).append(';');
-    interfaces.forEach(name -> text.append('L').append(name).append(';'));
-    return text.toString();
-  }
-
   private static void write(
       PlatformType.Member member, DesktopShape shape, boolean inInterface, ClassWriter writer) {
-    int access = shape.accessOf(member.key()).orElse(member.access()) & ~DROPPED;
+    Optional<DesktopShape.Member> known = shape.member(member.key());
+    String signature = known.map(DesktopShape.Member::signature).orElse(null);
+    int access = known.map(DesktopShape.Member::access).orElse(member.access()) & ~DROPPED;
     if ((access & VISIBLE) == 0) {
       access = (access & ~Opcodes.ACC_PRIVATE) | Opcodes.ACC_PUBLIC;
     }
     if (member.field()) {
       int ofInterface = Opcodes.ACC_PUBLIC | Opcodes.ACC_STATIC | Opcodes.ACC_FINAL;
-      writer
-          .visitField(
-              inInterface ? ofInterface : access, member.name(), member.descriptor(), null, null)
-          .visitEnd();
+      int flags = inInterface ? ofInterface : access;
+      writer.visitField(flags, member.name(), member.descriptor(), signature, null).visitEnd();
       return;
     }
     if (inInterface) {
       access &= ~Opcodes.ACC_FINAL;
-      if (!shape.accessOf(member.key()).isPresent()) {
+      if (!known.isPresent()) {
         access = Opcodes.ACC_PUBLIC | (access & Opcodes.ACC_STATIC);
         access |= (access & Opcodes.ACC_STATIC) == 0 ? Opcodes.ACC_ABSTRACT : 0;
       }
@@ -109,7 +130,12 @@ final class StubJar {
       access &= ~Opcodes.ACC_ABSTRACT;
     }
     MethodVisitor method =
-        writer.visitMethod(access, member.name(), member.descriptor(), null, null);
+        writer.visitMethod(
+            access,
+            member.name(),
+            member.descriptor(),
+            signature,
+            known.map(DesktopShape.Member::exceptions).orElse(List.of()).toArray(String[]::new));
     if ((access & Opcodes.ACC_ABSTRACT) == 0) {
       method.visitCode();
       method.visitInsn(Opcodes.ACONST_NULL);

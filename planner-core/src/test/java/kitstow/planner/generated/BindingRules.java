@@ -14,7 +14,9 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.Turn;
 import kitstow.planner.model.Item;
+import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadPlan;
+import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Mark;
 import kitstow.planner.model.ModuleChoice;
@@ -27,7 +29,13 @@ import kitstow.planner.model.Space;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
+import kitstow.planner.rules.Breach;
+import kitstow.planner.rules.LimitRule;
+import kitstow.planner.rules.PlanRule;
+import kitstow.planner.rules.RuleBook;
 import kitstow.planner.rules.Situation;
+import kitstow.planner.statics.LoadLine;
+import kitstow.planner.statics.OverhangMoment;
 
 /**
  * Which rules are in the way of a plan. A rule binds where moving, adding or leaving one unit, or
@@ -36,7 +44,7 @@ import kitstow.planner.rules.Situation;
  * moment.
  */
 public final class BindingRules {
-  private static final int MOST_TRIALS = 1_200;
+  private static final int MOST_TRIALS = 4_000;
 
   private final Scenario scenario;
   private final LoadPlan plan;
@@ -88,10 +96,23 @@ public final class BindingRules {
   private Judged judge(Map<String, String> bays, List<Placement> placements) {
     Loading changed =
         Loading.of(scenario, new LoadPlan(scenario.id(), bays, placements, plan.origin()));
-    CheckReport report = CheckReport.of(Situation.of(changed));
+    Situation situation = Situation.of(changed);
     Map<String, RuleId> broken = new LinkedHashMap<>();
-    for (Finding finding : report.brokenFindings()) {
-      broken.put(finding.key(), finding.rule());
+    for (PlanRule rule : RuleBook.PLAN_RULES) {
+      for (Breach breach : rule.breaches(situation)) {
+        if (breach.rule().binding()) {
+          broken.put(breach.key(), breach.rule());
+        }
+      }
+    }
+    long moment = 0L;
+    for (LoadState state : situation.judgedStates()) {
+      if (state.kind() != LoadKind.CERTIFICATION) {
+        addLimits(broken, changed, state);
+      }
+      if (state.kind() == LoadKind.MOVING) {
+        moment = Math.max(moment, OverhangMoment.of(changed, state).halfGMm());
+      }
     }
     long must = 0L;
     long value = 0L;
@@ -103,8 +124,17 @@ public final class BindingRules {
         }
       }
     }
-    long moment = report.worstMoment().map(figures -> figures.moment().halfGMm()).orElse(0L);
     return new Judged(must, value, moment, broken);
+  }
+
+  private static void addLimits(Map<String, RuleId> broken, Loading loading, LoadState state) {
+    for (LimitRule rule : RuleBook.LIMITS) {
+      for (LoadLine line : rule.lines(loading, state)) {
+        if (line.over(state)) {
+          broken.put(line.rule() + " " + line.subjectId(), line.rule());
+        }
+      }
+    }
   }
 
   private void consider(Judged changed) {

@@ -25,13 +25,27 @@ final class GearMaker {
 
   private final Random random;
   private final RigMaker rig;
+  private final Fumes fumes;
   private final List<String> water = new ArrayList<>();
   private final List<String> food = new ArrayList<>();
   private long totalG;
 
+  /** Whether gas or fuel rides with things that are nothing to it, so that only its air counts. */
+  private enum Fumes {
+    GAS_ALONE,
+    FUEL_ALONE,
+    AMONG_OTHERS
+  }
+
   GearMaker(Random random, RigMaker rig) {
     this.random = random;
     this.rig = rig;
+    this.fumes =
+        switch (random.nextInt(4)) {
+          case 0 -> Fumes.GAS_ALONE;
+          case 1 -> Fumes.FUEL_ALONE;
+          default -> Fumes.AMONG_OTHERS;
+        };
   }
 
   /** Ids of items that hold water. */
@@ -75,7 +89,7 @@ final class GearMaker {
     boolean longLoad = rig.rack() && random.nextInt(8) == 0;
     if (longLoad) {
       length = 800 + 10 * random.nextInt(80);
-      width = 100 + 10 * random.nextInt(16);
+      width = 100 + 10 * random.nextInt(17);
       height = 100 + 10 * random.nextInt(15);
     }
     double densityKgPerL = 0.1 + 0.6 * random.nextDouble();
@@ -133,7 +147,14 @@ final class GearMaker {
   }
 
   private void company(ItemBuilder item, String id, long massG) {
-    switch (random.nextInt(16)) {
+    if (fumes != Fumes.AMONG_OTHERS) {
+      Mark mark = fumes == Fumes.GAS_ALONE ? Mark.GAS : Mark.FUEL;
+      if (random.nextInt(5) == 0) {
+        item.marks(mark);
+      }
+      return;
+    }
+    switch (random.nextInt(17)) {
       case 0 -> {
         item.marks(Mark.WET).content(new Content(SupplyKind.WATER, massG * 9L / 10L));
         water.add(id);
@@ -151,8 +172,8 @@ final class GearMaker {
       case 8 -> item.marks(Mark.OIL);
       case 9 -> item.marks(Mark.FOOD, Mark.FRAGILE);
       case 10 -> item.marks(Mark.GAS);
-      case 11 -> item.marks(Mark.FUEL, Mark.OIL);
-      case 12 -> item.marks(Mark.DRY);
+      case 11, 12 -> item.marks(Mark.FUEL);
+      case 13 -> item.marks(Mark.DRY);
       default -> item.marks();
     }
   }

@@ -54,7 +54,7 @@ final class LimitMaker {
     }
     tightenOne((number / 2) % 5);
     tightenOne((number / 2 + 3) % 5);
-    if (random.nextBoolean()) {
+    if (random.nextInt(3) > 0) {
       roofs();
     }
     Scenario scenario = builder.scenario();
@@ -105,7 +105,7 @@ final class LimitMaker {
       case 2 ->
           builder.ute(ute -> ute.frontAxleG(bareG(RuleId.FRONT_AXLE_LIMIT) + gearShareG(0.02)));
       case 3 -> builder.ute(ute -> ute.gcmG(bareG(RuleId.GCM_LIMIT) + gearShareG(0.25)));
-      default -> builder.trayRating(Masses.always(bareG(RuleId.TRAY_RATING) + gearShareG(0.4)));
+      default -> builder.trayRating(Masses.always(bareG(RuleId.TRAY_RATING) + gearShareG(0.25)));
     }
   }
 

@@ -90,7 +90,7 @@ final class RigMaker {
     }
     addOpenAir();
     addCab();
-    if (!small || random.nextInt(2) == 0) {
+    if (!small || random.nextInt(3) > 0) {
       addModules();
     }
   }
@@ -152,24 +152,22 @@ final class RigMaker {
         .canopyBay(
             aBay(SMALL_BAY, 100, 50, 50, new SizeMm(500, 500, 800))
                 .facing(Facing.RIGHT, "right-door"));
-    switch (random.nextInt(8)) {
-      case 0, 5 -> builder.module(one(), Need.MUST, Rigs.REAR_BAY, SMALL_BAY);
-      case 1, 7 -> {
-        builder.module(rated(drawer("drawer")), Need.MUST, Rigs.FRONT_BAY);
-        builder.module(rated(slide("slide")), Need.MUST, Rigs.REAR_BAY, MIDDLE_BAY);
-      }
-      case 2, 6 -> {
-        builder.door("right-door", Facing.RIGHT, 880, 1700);
-        builder.module(one(), Need.MUST, Rigs.REAR_BAY, Rigs.FRONT_BAY);
-      }
-      case 3 -> {
-        builder.module(rated(drawer("drawer")), Need.MUST, Rigs.FRONT_BAY, Rigs.REAR_BAY);
-        builder.module(rated(slide("slide")), Need.NICE, Rigs.REAR_BAY, "drawer/deck");
-      }
-      default ->
-          builder
-              .module(one(), random.nextBoolean() ? Need.MUST : Need.NICE, Rigs.FRONT_BAY)
-              .module(rated(slide("second")), Need.SHOULD, Rigs.REAR_BAY, MIDDLE_BAY);
+    int sort = random.nextInt(20);
+    if (sort < 8) {
+      builder.module(one(), Need.MUST, Rigs.REAR_BAY, SMALL_BAY);
+    } else if (sort < 13) {
+      builder.module(rated(drawer("drawer")), Need.MUST, Rigs.FRONT_BAY);
+      builder.module(rated(slide("slide")), Need.MUST, Rigs.REAR_BAY, MIDDLE_BAY);
+    } else if (sort < 18) {
+      builder.door("right-door", Facing.RIGHT, 880, 1700);
+      builder.module(one(), Need.MUST, Rigs.REAR_BAY, Rigs.FRONT_BAY);
+    } else if (sort < 19) {
+      builder.module(rated(drawer("drawer")), Need.MUST, Rigs.FRONT_BAY, Rigs.REAR_BAY);
+      builder.module(rated(slide("slide")), Need.NICE, Rigs.REAR_BAY, "drawer/deck");
+    } else {
+      builder
+          .module(one(), random.nextBoolean() ? Need.MUST : Need.NICE, Rigs.FRONT_BAY)
+          .module(rated(slide("second")), Need.SHOULD, Rigs.REAR_BAY, MIDDLE_BAY);
     }
   }
 

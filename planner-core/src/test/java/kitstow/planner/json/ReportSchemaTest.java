@@ -2,6 +2,8 @@ package kitstow.planner.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
@@ -52,6 +54,20 @@ class ReportSchemaTest {
             schema.validate(
                 ReportWriter.write(report, searched, LoadPlanner.mends(report)), InputFormat.JSON))
         .isEmpty();
+  }
+
+  @Test
+  void suppliesAndWhatToWeighAreTold() {
+    String text = Reports.shippedJson("remote-fortnight");
+    assertThat(schema.validate(text, InputFormat.JSON)).isEmpty();
+    JsonObject report = JsonParser.parseString(text).getAsJsonObject();
+    assertThat(report.getAsJsonArray("supplies")).isNotEmpty();
+    assertThat(report.getAsJsonArray("runsOut")).isEmpty();
+    JsonObject first = report.getAsJsonObject("weighFirst");
+    assertThat(first.get("thenBandKg").getAsDouble()).isLessThan(first.get("bandKg").getAsDouble());
+
+    JsonObject dry = JsonParser.parseString(Reports.everyKeyJson()).getAsJsonObject();
+    assertThat(dry.getAsJsonArray("runsOut")).isNotEmpty();
   }
 
   @Test

@@ -40,6 +40,7 @@ import kitstow.planner.model.Person;
 import kitstow.planner.model.Pin;
 import kitstow.planner.model.Ratings;
 import kitstow.planner.model.Reach;
+import kitstow.planner.model.Regimes;
 import kitstow.planner.model.RemovablePart;
 import kitstow.planner.model.RoofBars;
 import kitstow.planner.model.RoofLimits;
@@ -207,7 +208,12 @@ final class ScenarioGenerator {
         between(0, 1000),
         between(0, 1000),
         between(0, 90_000),
-        between(0, 100));
+        between(0, 100),
+        new Regimes(
+            between(0, 1000),
+            between(0, 1000),
+            between(0, 1000),
+            one(Regimes.RearOverhang.values())));
   }
 
   /** Small enough for the inside of the canopy. */

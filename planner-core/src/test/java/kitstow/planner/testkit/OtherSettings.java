@@ -1,5 +1,6 @@
 package kitstow.planner.testkit;
 
+import kitstow.planner.model.Regimes;
 import kitstow.planner.model.Settings;
 
 /** The default settings with one of them changed. */
@@ -7,6 +8,11 @@ public final class OtherSettings {
   private static final Settings DEFAULTS = Settings.DEFAULTS;
 
   private OtherSettings() {}
+
+  /** Other towing practice or regulations. */
+  public static Settings withRegimes(Regimes regimes) {
+    return Settings.DEFAULTS.withRegimes(regimes);
+  }
 
   /** Another least supported share of a base. */
   public static Settings withSupportPermille(int supportPermille) {

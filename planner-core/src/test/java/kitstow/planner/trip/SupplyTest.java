@@ -221,6 +221,7 @@ class SupplyTest {
                 80L * 832L,
                 50L * 832L,
                 30_000L,
+                50_000L,
                 OptionalDouble.empty(),
                 OptionalDouble.of(500.0)),
             new Stock(
@@ -229,6 +230,7 @@ class SupplyTest {
                 20_000L,
                 15_000L,
                 5_000L,
+                15_000L,
                 OptionalDouble.of(3.0),
                 OptionalDouble.empty()));
   }

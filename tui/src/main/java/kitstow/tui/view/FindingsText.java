@@ -112,7 +112,13 @@ final class FindingsText {
   /** Whether the sentence holds the figures. */
   private static boolean toldInWords(Finding finding) {
     return switch (finding.rule()) {
-      case LEFT_RIGHT, FRONT_AXLE_SHARE, FRONT_AXLE_DROP -> true;
+      case LEFT_RIGHT,
+          FRONT_AXLE_SHARE,
+          FRONT_AXLE_DROP,
+          BALL_SHARE,
+          FRONT_AXLE_FLOOR,
+          REAR_OVERHANG ->
+          true;
       default -> isLimit(finding.rule()) && finding.severity() != Finding.Severity.NOTE;
     };
   }

@@ -20,7 +20,10 @@ final class MendText {
               + String.join("; ", left(mend, subjects))
               + ".";
       case NOT_MENDED ->
-          "Mend: " + finding.mend() + ". No three changes do it" + most(mend, finding, subjects);
+          "Mend: "
+              + finding.mend()
+              + ". No three changes do it without making anything else worse"
+              + most(mend, finding, subjects);
     };
   }
 

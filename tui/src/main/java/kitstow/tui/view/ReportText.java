@@ -52,7 +52,12 @@ public final class ReportText {
         "Drawers, slides and shelves",
         RatingsText.lines(report.tightest(), loading, subjects, states, page));
     section(lines, "States of the trip", states());
+    section(
+        lines,
+        "Supplies",
+        SuppliesText.left(loading, report.situation().timeline().stocks(), page));
     section(lines, "Findings", findings());
+    section(lines, "Lifts for two", LiftText.lines(loading, subjects, page, all));
     section(lines, "Stays home", HomeText.lines(loading, subjects, page));
     section(
         lines, "Certification case", CertificationText.lines(report, subjects, states, page, all));

@@ -82,6 +82,40 @@ class LeverExamplesTest {
         .isEqualTo(12_000.0);
   }
 
+  /** [S16] FAA handbook (second-hand): 65 lb from 150 to 30 bring 7,800 lb from 81.5 to 80.5 in. */
+  @Test
+  void cargoIsMovedUntilItBalances() {
+    // The rest balances at (635,700 - 65 * 150) / 7,735 in, in a trim unit that makes it exact.
+    long restMoment = 7_800L * 8_150L - 65L * 15_000L;
+    int restMm = (int) (restMoment / 7_735L);
+    PointRig rest =
+        PointRig.wheelbase(20_000)
+            .at("rest", 7_734, restMm)
+            .at("trim", 1, (int) (restMoment - 7_734L * restMm));
+    assertThat(centreX(rest.at("cargo", 65, 15_000)) / 100.0).isCloseTo(81.5, within(0.001));
+    PointRig moved =
+        PointRig.wheelbase(20_000)
+            .at("rest", 7_734, restMm)
+            .at("trim", 1, (int) (restMoment - 7_734L * restMm))
+            .at("cargo", 65, 3_000);
+    assertThat(centreX(moved) / 100.0).isCloseTo(80.5, within(0.001));
+  }
+
+  /** [S6] FAA glider test item: 945 lb, moment 78,000.2; 35 lb at 43.8 give 81.15, 1.38 forward. */
+  @Test
+  void ballastMovesTheCentreForward() {
+    long moment = 7_800_020L;
+    int restMm = (int) (moment / 945L);
+    PointRig without =
+        PointRig.wheelbase(20_000)
+            .at("rest", 944, restMm)
+            .at("trim", 1, (int) (moment - 944L * restMm));
+    double before = centreX(without) / 100.0;
+    double after = centreX(without.at("ballast", 35, 4_380)) / 100.0;
+    assertThat(after).isCloseTo(81.15, within(0.01));
+    assertThat(before - after).isCloseTo(1.38, within(0.01));
+  }
+
   /** [S5] FAA mechanic test item (second-hand copy): 1,559 lb at +30.30 in after an alteration. */
   @Test
   void alterationMovesTheEmptyCentre() {
