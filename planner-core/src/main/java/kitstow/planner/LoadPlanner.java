@@ -11,6 +11,7 @@ import kitstow.planner.advice.Mends;
 import kitstow.planner.advice.PackList;
 import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.advice.RoomLeft;
+import kitstow.planner.advice.Spots;
 import kitstow.planner.audit.Audit;
 import kitstow.planner.audit.AuditFinding;
 import kitstow.planner.model.LoadKind;
@@ -76,6 +77,15 @@ public final class LoadPlanner {
   /** Why each unit at home goes into no space, all else staying where it is. */
   public static List<HomeReason> homeReasons(CheckReport report) {
     return HomeReasons.of(report.situation());
+  }
+
+  /**
+   * Where a unit would go, aboard or at home now, everything else staying where it is.
+   *
+   * @throws IllegalArgumentException if the scenario has no such unit
+   */
+  public static Spots spots(Scenario scenario, LoadPlan plan, String itemId, int unit) {
+    return Spots.of(scenario, plan, itemId, unit);
   }
 
   /** What still goes into each space. */

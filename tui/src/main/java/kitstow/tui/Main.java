@@ -2,7 +2,11 @@ package kitstow.tui;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import kitstow.tui.cli.CheckCommand;
 import kitstow.tui.cli.CompareCommand;
 import kitstow.tui.cli.ExitCode;
@@ -10,9 +14,15 @@ import kitstow.tui.cli.GearCommand;
 import kitstow.tui.cli.OwnFault;
 import kitstow.tui.cli.PlanCommand;
 import kitstow.tui.cli.RulesCommand;
+import kitstow.tui.runtime.ScreenSession;
+import kitstow.tui.runtime.Terminals;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The {@code kitstow} command. */
@@ -37,11 +47,40 @@ import picocli.CommandLine.Spec;
       "70:a fault in kitstow itself"
     },
     footerHeading = "%nExamples:%n",
-    footer = {"  kitstow plan desert.json", "  kitstow check desert.json desert-plan.json"},
+    footer = {
+      "  kitstow desert.json",
+      "  kitstow plan desert.json",
+      "  kitstow check desert.json desert-plan.json"
+    },
     exitCodeOnInvalidInput = ExitCode.BAD_INPUT,
     exitCodeOnExecutionException = ExitCode.OWN_FAULT)
-public final class Main implements Runnable {
+public final class Main implements Callable<Integer> {
   @Spec private CommandSpec spec;
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "FILE",
+      description =
+          "JSON file of a scenario or a plan to open on the screen; without it, the scenarios there"
+              + " are.")
+  private @Nullable Path file;
+
+  @Option(names = "--window", description = "Open the screen in a window of its own.")
+  private boolean window;
+
+  @Option(
+      names = "--ascii",
+      description = "Keep the screen to plain ASCII signs; NO_COLOR keeps it to two colours.")
+  private boolean ascii;
+
+  @Option(
+      names = "--catalogue",
+      paramLabel = "DIR",
+      description =
+          "Folder of catalogue files. Without it: the folder 'catalogue' beside the scenario, else"
+              + " the built-in catalogue.")
+  private @Nullable Path catalogue;
 
   private Main() {}
 
@@ -74,8 +113,25 @@ public final class Main implements Runnable {
   }
 
   @Override
-  public void run() {
-    spec.commandLine().usage(spec.commandLine().getOut());
+  public Integer call() throws IOException {
+    if (!window && !Terminals.here()) {
+      if (file == null) {
+        spec.commandLine().usage(spec.commandLine().getOut());
+        return ExitCode.OK;
+      }
+      throw new ParameterException(
+          spec.commandLine(),
+          "The screen needs a terminal, and this is none; plan, check and compare do without");
+    }
+    String noColour = System.getenv("NO_COLOR");
+    ScreenSession.run(
+        Terminals.open(window),
+        new ScreenSession.Wish(
+            Optional.ofNullable(file),
+            Optional.ofNullable(catalogue),
+            ascii,
+            noColour == null || noColour.isEmpty()));
+    return ExitCode.OK;
   }
 
   /** Takes the version from the manifest of the jar that holds this class. */

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** Texts that must stay as they are; {@code -Dgolden.update=true} writes them anew. */
-final class Golden {
+public final class Golden {
   private static final Path SOURCES = Path.of("src", "test", "resources", "kitstow", "tui");
 
   private static final Path SHIPPED = Path.of("..", "scenarios");
@@ -17,7 +17,7 @@ final class Golden {
   private Golden() {}
 
   /** A text beside the tests. */
-  static void assertSame(String name, List<String> lines) {
+  public static void assertSame(String name, List<String> lines) {
     assertSame(SOURCES.resolve(name), lines);
   }
 

@@ -2,6 +2,7 @@ package kitstow.tui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
@@ -84,13 +85,44 @@ class PlanTest {
   }
 
   @Test
+  void theSameSeedsGiveTheSamePlanOnAnyNumberOfThreads() throws IOException {
+    Path one = folder.resolve("one.json");
+    Path two = folder.resolve("two.json");
+    Run.of(
+        "plan", TRIP, "--steps", "30", "--seeds", "3", "--threads", "1", "--out", one.toString());
+    Run.of(
+        "plan", TRIP, "--steps", "30", "--seeds", "3", "--threads", "2", "--out", two.toString());
+    assertThat(Files.readString(two)).isEqualTo(Files.readString(one)).isNotEmpty();
+  }
+
+  @Test
+  void aSearchGoesOnFromAPlanAndIsNoWorse() throws IOException {
+    Path first = folder.resolve("first.json");
+    Path second = folder.resolve("second.json");
+    Run.of("plan", TRIP, "--steps", "60", "--out", first.toString());
+    Run on =
+        Run.of(
+            "plan", TRIP, "--steps", "1", "--from", first.toString(), "--out", second.toString());
+    assertThat(on.err()).isEmpty();
+    assertThat(placements(second)).hasSizeGreaterThanOrEqualTo(placements(first).size());
+  }
+
+  private static JsonArray placements(Path plan) throws IOException {
+    JsonObject root = JsonParser.parseString(Files.readString(plan)).getAsJsonObject();
+    return root.getAsJsonArray("placements");
+  }
+
+  @Test
   void jsonTellsHowItWasSearchedForAndTheClockInOnePlaceOnly() {
     JsonObject report = json();
     JsonObject solve = report.getAsJsonObject("solve");
     assertThat(solve.get("seed").getAsLong()).isEqualTo(3L);
     assertThat(solve.get("steps").getAsLong()).isEqualTo(20L);
     assertThat(solve.get("secondsLimit").isJsonNull()).isTrue();
-    assertThat(solve.get("scoreCalculations").isJsonNull()).isTrue();
+    assertThat(solve.get("scoreCalculations").getAsLong()).isGreaterThanOrEqualTo(20L);
+    JsonObject bound = report.getAsJsonObject("bound");
+    assertThat(bound.get("overhangMomentFloorNm").getAsDouble()).isPositive();
+    assertThat(bound.get("gapPercentOfWhole").getAsDouble()).isBetween(0.0, 100.0);
     assertThat(report.remove("timing")).isNotNull();
     for (JsonElement home : report.getAsJsonArray("stayHome")) {
       assertThat(home.getAsJsonObject().getAsJsonArray("reasons")).isNotEmpty();

@@ -100,7 +100,11 @@ final class GearMaker {
         anItem(id).size(length, width, height).massG(massG).quantity(quantity).bearsG(bears());
     turns(item);
     need(item);
-    company(item, id, massG);
+    if (longLoad) {
+      item.marks(Mark.BULKY);
+    } else {
+      company(item, id, massG);
+    }
     keepClear(item, height);
     if (!longLoad && quantity == 1 && random.nextInt(10) == 0) {
       item.pin(pin());
@@ -169,6 +173,7 @@ final class GearMaker {
       case 9 -> item.marks(Mark.FOOD, Mark.FRAGILE);
       case 10 -> item.marks(Mark.GAS);
       case 11, 12 -> item.marks(Mark.FUEL);
+      case 13 -> item.marks(Mark.DRY);
       default -> item.marks();
     }
   }

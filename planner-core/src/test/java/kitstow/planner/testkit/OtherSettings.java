@@ -46,6 +46,7 @@ public final class OtherSettings {
         d.frontShareTowingPermille(),
         d.frontDropPermille(),
         d.seatAllowanceG(),
-        d.liquidTolerancePermille());
+        d.liquidTolerancePermille(),
+        d.regimes());
   }
 }

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * Finds the catalogue: the folder that was named, else a folder {@code catalogue} beside the
  * scenario if there are JSON files in it, else the copy inside the program.
  */
-final class CatalogueSource {
+public final class CatalogueSource {
   /** The files of the copy inside the program. */
   static final List<String> BUILT_IN =
       List.of("utes.json", "bodies.json", "modules.json", "gear.json");
@@ -32,7 +32,7 @@ final class CatalogueSource {
   private CatalogueSource() {}
 
   /** The catalogue; absent, with all its faults noted, where it cannot be used. */
-  static Optional<Catalogue> read(@Nullable Path named, Path scenario, InputFaults faults) {
+  public static Optional<Catalogue> read(@Nullable Path named, Path scenario, InputFaults faults) {
     return CatalogueReader.read(texts(named, scenario, faults))
         .match(
             read -> {

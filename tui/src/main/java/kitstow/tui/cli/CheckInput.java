@@ -15,10 +15,10 @@ import org.jspecify.annotations.Nullable;
  * @param scenario scenario
  * @param plan plan
  */
-record CheckInput(Scenario scenario, LoadPlan plan) {
+public record CheckInput(Scenario scenario, LoadPlan plan) {
 
   /** Reads both; absent, with every fault that can be told noted, where they cannot be used. */
-  static Optional<CheckInput> read(
+  public static Optional<CheckInput> read(
       Path scenarioFile, Path planFile, @Nullable Path catalogueFolder, InputFaults faults) {
     Optional<String> scenarioText = TextFile.read(scenarioFile, faults);
     Optional<String> planText = TextFile.read(planFile, faults);
@@ -45,7 +45,7 @@ record CheckInput(Scenario scenario, LoadPlan plan) {
   }
 
   /** Reads a scenario alone. */
-  static Optional<Scenario> readScenario(
+  public static Optional<Scenario> readScenario(
       Path scenarioFile, @Nullable Path catalogueFolder, InputFaults faults) {
     return scenario(scenarioFile, TextFile.read(scenarioFile, faults), catalogueFolder, faults);
   }

@@ -128,7 +128,11 @@ public final class CompareCommand implements Callable<Integer> {
       CheckReport report =
           one.plan().isPresent()
               ? LoadPlanner.check(one.scenario(), one.plan().get())
-              : Searching.of(LoadPlanner::plan, search.request(one.scenario()), err, interruption)
+              : Searching.of(
+                      LoadPlanner::plan,
+                      search.request(one.scenario(), Optional.empty()),
+                      err,
+                      interruption)
                   .report();
       String title = one.scenario().title();
       judged.add(new CompareText.Column(title, LoadPlanner.figures(report)));

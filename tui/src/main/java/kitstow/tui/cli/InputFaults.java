@@ -9,7 +9,7 @@ import kitstow.planner.problem.Severity;
 import kitstow.tui.view.Plain;
 
 /** Everything that is wrong with the files that were given, to be told all at once. */
-final class InputFaults {
+public final class InputFaults {
   private final List<String> lines = new ArrayList<>();
   private boolean stop;
 
@@ -50,8 +50,13 @@ final class InputFaults {
     lines.add(text);
   }
 
+  /** What was noted, one fault a line, fit to be shown. */
+  public List<String> lines() {
+    return lines.stream().map(Plain::safe).toList();
+  }
+
   /** Whether the input cannot be used. */
-  boolean stop() {
+  public boolean stop() {
     return stop;
   }
 

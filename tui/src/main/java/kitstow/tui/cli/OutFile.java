@@ -10,7 +10,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 
 /** A file to be written whole or not at all: an interrupted run leaves no half of one. */
-final class OutFile {
+public final class OutFile {
   private OutFile() {}
 
   /** Notes what makes it useless to try, before any work is done for it. */
@@ -26,7 +26,7 @@ final class OutFile {
   }
 
   /** Writes a text; tells why where it cannot. */
-  static Optional<String> write(Path file, String text) {
+  public static Optional<String> write(Path file, String text) {
     try {
       Path half = folder(file).resolve("." + file.getFileName() + ".part");
       try {

@@ -10,11 +10,13 @@ import java.util.concurrent.Callable;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.json.PlanWriter;
 import kitstow.planner.json.ReportWriter;
+import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.Searched;
 import kitstow.planner.solver.NoPlanException;
+import kitstow.planner.solver.PlanSearch;
 import kitstow.tui.view.PlanText;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -41,6 +43,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  kitstow plan desert.json --out desert-plan.json",
+      "  kitstow plan desert.json --from desert-plan.json --seconds 60",
       "  kitstow plan desert.json --steps 2000 --seed 7 --json > report.json"
     })
 public final class PlanCommand implements Callable<Integer> {
@@ -62,6 +65,12 @@ public final class PlanCommand implements Callable<Integer> {
           "Folder of catalogue files. Without it: the folder 'catalogue' beside the scenario, else"
               + " the built-in catalogue.")
   private @Nullable Path catalogue;
+
+  @Option(
+      names = "--from",
+      paramLabel = "PLAN",
+      description = "Go on from this plan instead of packing from nothing.")
+  private @Nullable Path fromFile;
 
   @Option(
       names = "--out",
@@ -94,13 +103,21 @@ public final class PlanCommand implements Callable<Integer> {
     if (outFile != null) {
       OutFile.check(outFile, faults);
     }
-    Optional<Scenario> read = CheckInput.readScenario(scenario, catalogue, faults);
+    Optional<Scenario> asked;
+    Optional<LoadPlan> start = Optional.empty();
+    if (fromFile == null) {
+      asked = CheckInput.readScenario(scenario, catalogue, faults);
+    } else {
+      Optional<CheckInput> both = CheckInput.read(scenario, fromFile, catalogue, faults);
+      asked = both.map(CheckInput::scenario);
+      start = both.map(CheckInput::plan);
+    }
     faults.print(err);
-    if (faults.stop() || read.isEmpty()) {
+    if (faults.stop() || asked.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
     try (Interruption interruption = new Interruption()) {
-      return search(read.get(), interruption);
+      return search(search.request(asked.get(), start), interruption);
     } catch (NoPlanException e) {
       err.println(
           scenario + ": no plan was found in time. Hint: give it more --seconds or --steps");
@@ -108,9 +125,9 @@ public final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private int search(Scenario asked, Interruption interruption) {
+  private int search(PlanSearch.Request request, Interruption interruption) {
     PrintWriter err = spec.commandLine().getErr();
-    Searching.Found found = Searching.of(planner, search.request(asked), err, interruption);
+    Searching.Found found = Searching.of(planner, request, err, interruption);
     CheckReport report = found.report();
     print(found);
     if (outFile != null) {
@@ -142,7 +159,7 @@ public final class PlanCommand implements Callable<Integer> {
     if (json) {
       out.print(ReportWriter.write(report, searched, mends));
     } else {
-      new PlanText(report, searched, mends, search.threads(), layout.page(), all)
+      new PlanText(report, searched, mends, search.seeds(), layout.page(), all)
           .lines()
           .forEach(out::println);
     }

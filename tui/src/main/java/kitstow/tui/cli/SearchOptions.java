@@ -1,7 +1,9 @@
 package kitstow.tui.cli;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.solver.PlanSearch;
 import org.jspecify.annotations.Nullable;
@@ -25,8 +27,8 @@ final class SearchOptions {
       names = "--steps",
       paramLabel = "N",
       description =
-          "Steps to search for. Without --seconds the time does not count: the same seed, steps and"
-              + " threads always give the same plan.")
+          "Steps of each search. Without --seconds the time does not count: the same seed, seeds and"
+              + " steps always give the same plan, on any number of threads.")
   private @Nullable Integer steps;
 
   @Option(
@@ -37,18 +39,32 @@ final class SearchOptions {
   private long seed;
 
   @Option(
+      names = "--seeds",
+      paramLabel = "N",
+      description =
+          "Searches in all, each with the next seed; the best plan is taken. Default: as many as"
+              + " threads; 1 if only steps are given.")
+  private @Nullable Integer seeds;
+
+  @Option(
       names = "--threads",
       paramLabel = "N",
       description =
-          "Searches side by side, each with the next seed. Default: one less than the processor's"
-              + " cores; 1 if only steps are given.")
+          "Searches side by side. Default: one less than the processor's cores, and no more than"
+              + " --seeds if that is given.")
   private @Nullable Integer threads;
 
-  /** What is asked of the planner; a wrong option is told as such. */
-  PlanSearch.Request request(Scenario scenario) {
+  /**
+   * What is asked of the planner.
+   *
+   * @param start a plan to go on from, if any
+   */
+  PlanSearch.Request request(Scenario scenario, Optional<LoadPlan> start) {
     return new PlanSearch.Request(
         scenario,
+        start,
         seed,
+        seeds(),
         steps == null ? 0L : steps.longValue(),
         secondsLimit().orElse(0.0),
         threads());
@@ -63,6 +79,10 @@ final class SearchOptions {
     if (steps != null && steps < 1) {
       throw new ParameterException(
           spec.commandLine(), "--steps is " + steps + ", must be 1 or more");
+    }
+    if (seeds != null && (seeds < 1 || seeds > MOST_THREADS)) {
+      throw new ParameterException(
+          spec.commandLine(), "--seeds is " + seeds + ", must be 1 to " + MOST_THREADS);
     }
     if (threads != null && (threads < 1 || threads > MOST_THREADS)) {
       throw new ParameterException(
@@ -81,12 +101,21 @@ final class SearchOptions {
     return steps == null ? OptionalLong.empty() : OptionalLong.of(steps);
   }
 
+  int seeds() {
+    if (seeds != null) {
+      return seeds;
+    }
+    return secondsLimit().isEmpty() ? 1 : threads();
+  }
+
   int threads() {
     if (threads != null) {
       return threads;
     }
-    return secondsLimit().isEmpty()
-        ? 1
-        : Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+    int free = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+    if (seeds != null) {
+      return Math.min(seeds, free);
+    }
+    return secondsLimit().isEmpty() ? 1 : free;
   }
 }

@@ -13,12 +13,14 @@ import kitstow.planner.statics.Margin;
 import kitstow.planner.trip.Shortfall;
 
 /** The answer on masses in one sentence, and others where something else is wrong. */
-final class Answer {
+public final class Answer {
   private static final String NOT_RIGHT = "NOT AS IT MUST BE: ";
 
   private Answer() {}
 
-  static List<String> lines(CheckReport report, Subjects subjects, StateNames states, Page page) {
+  /** The answer as sentences, each broken into lines. */
+  public static List<String> lines(
+      CheckReport report, Subjects subjects, StateNames states, Page page) {
     String masses = masses(report, subjects, states);
     List<Finding> broken = report.brokenFindings();
     List<String> lines = new ArrayList<>();
@@ -63,7 +65,7 @@ final class Answer {
   }
 
   /** The answer in a word or two. */
-  static String inBrief(CheckReport report) {
+  public static String inBrief(CheckReport report) {
     int overridden = report.overriddenFindings().size();
     return word(report)
         + (overridden > 0 ? ", " + count(overridden, " finding", " findings") + " not kept" : "");

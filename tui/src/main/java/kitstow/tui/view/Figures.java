@@ -5,34 +5,34 @@ import java.math.RoundingMode;
 import java.util.Locale;
 
 /** Figures as text. Loads and tolerances are rounded up, margins down, limits not at all. */
-final class Figures {
+public final class Figures {
   /** Takes the noise of binary fractions off before rounding. */
   private static final int CLEAN_DECIMALS = 7;
 
   private Figures() {}
 
   /** A load or a tolerance in kilograms with one decimal, rounded up. */
-  static String loadKg(double kg) {
+  public static String loadKg(double kg) {
     return text(kg, 1, RoundingMode.CEILING);
   }
 
   /** A load in whole kilograms, rounded up. */
-  static String wholeLoadKg(double kg) {
+  public static String wholeLoadKg(double kg) {
     return text(kg, 0, RoundingMode.CEILING);
   }
 
   /** A margin in kilograms with one decimal, rounded down. */
-  static String marginKg(double kg) {
+  public static String marginKg(double kg) {
     return text(kg, 1, RoundingMode.FLOOR);
   }
 
   /** Any figure to the nearest. */
-  static String near(double value, int decimals) {
+  public static String near(double value, int decimals) {
     return text(value, decimals, RoundingMode.HALF_UP);
   }
 
   /** A used share in whole per cent, rounded up; a word where the limit is nothing. */
-  static String usedPercent(double ratio) {
+  public static String usedPercent(double ratio) {
     return Double.isInfinite(ratio) ? "none" : text(ratio * 100.0, 0, RoundingMode.CEILING) + " %";
   }
 

@@ -10,7 +10,7 @@ import kitstow.planner.report.Finding;
 import kitstow.planner.report.Mend;
 
 /** Findings, gravest first: what, by how much, when, and what would mend it. */
-final class FindingsText {
+public final class FindingsText {
   /** Notes of one rule that are told when not all are asked for. */
   private static final int MOST_NOTES = 3;
 
@@ -21,11 +21,13 @@ final class FindingsText {
   private final boolean all;
 
   /** Findings without mends. */
-  FindingsText(Subjects subjects, StateNames states, Page page, boolean all) {
+  public FindingsText(Subjects subjects, StateNames states, Page page, boolean all) {
     this(subjects, states, List.of(), page, all);
   }
 
-  FindingsText(Subjects subjects, StateNames states, List<Mend> mends, Page page, boolean all) {
+  /** Findings with what would mend them. */
+  public FindingsText(
+      Subjects subjects, StateNames states, List<Mend> mends, Page page, boolean all) {
     this.subjects = subjects;
     this.states = states;
     mends.forEach(mend -> this.mends.put(mend.findingKey(), mend));
@@ -33,7 +35,8 @@ final class FindingsText {
     this.all = all;
   }
 
-  List<String> lines(List<Finding> findings) {
+  /** The findings, one after the other. */
+  public List<String> lines(List<Finding> findings) {
     if (findings.isEmpty()) {
       return List.of("None: no rule is broken and nothing is in doubt.");
     }
@@ -96,7 +99,7 @@ final class FindingsText {
   }
 
   /** The sentence, under the plain name of the limit where it is about one; without a full stop. */
-  static String sentence(Finding finding, Subjects subjects) {
+  public static String sentence(Finding finding, Subjects subjects) {
     String subject = finding.subjectIds().isEmpty() ? "" : finding.subjectIds().get(0);
     String message = finding.message();
     if (isLimit(finding.rule())) {

@@ -9,7 +9,7 @@ import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Need;
 
 /** Gear and modules that stay home. */
-final class HomeText {
+public final class HomeText {
   private HomeText() {}
 
   /** Units at home in one sentence, what must come along first. */
@@ -37,7 +37,8 @@ final class HomeText {
     return units;
   }
 
-  static List<String> lines(Loading loading, Subjects subjects, Page page) {
+  /** A row for each. */
+  public static List<String> lines(Loading loading, Subjects subjects, Page page) {
     Table table = new Table().rest("What").words("Need").figures("kg each").figures("Units");
     for (Item item : loading.scenario().items()) {
       int units = unitsHome(loading, item);

@@ -48,7 +48,7 @@ public record Page(int width, boolean ascii) {
   }
 
   /** Breaks a text at blanks; a word longer than a line is cut. */
-  static List<String> wrapped(String text, int width) {
+  public static List<String> wrapped(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.strip().split(" +", -1)) {

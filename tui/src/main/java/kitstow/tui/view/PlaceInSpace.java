@@ -10,10 +10,11 @@ import kitstow.planner.model.PlacedItem;
  * Where in its space a thing is, in the words of somebody who stands before it; nothing where it
  * fills the space.
  */
-final class PlaceInSpace {
+public final class PlaceInSpace {
   private PlaceInSpace() {}
 
-  static String inWords(PlacedItem item, boolean onOthers) {
+  /** The place of a thing in its space. */
+  public static String inWords(PlacedItem item, boolean onOthers) {
     BoxMm space = item.space().box();
     BoxMm box = item.box();
     AccessAxis access = item.space().access();

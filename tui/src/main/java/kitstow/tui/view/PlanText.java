@@ -22,7 +22,7 @@ public final class PlanText {
    * A plan on a page.
    *
    * @param mends what would put its findings right
-   * @param threads searches that ran side by side
+   * @param threads searches of which it is the best
    * @param all whether every limit, state and note is listed
    */
   public PlanText(
@@ -78,7 +78,7 @@ public final class PlanText {
                     .append(
                         limit == Math.rint(limit) ? Figures.near(limit, 0) : String.valueOf(limit))
                     .append(" s"));
-    text.append(threads == 1 ? "" : ", " + threads + " searches side by side");
+    text.append(threads == 1 ? "" : ", the best of " + threads + " searches");
     text.append(": ").append(loading.placed().size()).append(" of ").append(all);
     text.append(" units aboard");
     report

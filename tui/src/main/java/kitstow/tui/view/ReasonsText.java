@@ -15,7 +15,7 @@ import kitstow.planner.rules.RuleBook;
 import kitstow.planner.rules.RuleCard;
 
 /** Why what stays home does, the spaces it fails in by least first. */
-final class ReasonsText {
+public final class ReasonsText {
   private static final int MOST_REASONS = 4;
   private static final int MOST_NAMES = 3;
 
@@ -28,7 +28,8 @@ final class ReasonsText {
   private final StateNames states;
   private final Page page;
 
-  ReasonsText(
+  /** Reasons for what stays home of a loading. */
+  public ReasonsText(
       List<HomeReason> reasons, Loading loading, Subjects subjects, StateNames states, Page page) {
     this.reasons = reasons;
     this.loading = loading;
@@ -37,7 +38,8 @@ final class ReasonsText {
     this.page = page;
   }
 
-  List<String> lines() {
+  /** A paragraph for each item of which units stay home. */
+  public List<String> lines() {
     List<String> lines = new ArrayList<>();
     for (Item item : loading.scenario().items()) {
       int home = 0;

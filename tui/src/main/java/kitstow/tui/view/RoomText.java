@@ -7,10 +7,11 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.report.SpaceRoom;
 
 /** What still goes into each space, the largest gap first. */
-final class RoomText {
+public final class RoomText {
   private RoomText() {}
 
-  static List<String> lines(
+  /** A row for each space. */
+  public static List<String> lines(
       List<SpaceRoom> rooms, Subjects subjects, StateNames states, Page page) {
     List<SpaceRoom> sorted = new ArrayList<>(rooms);
     sorted.sort(Comparator.comparingLong(RoomText::gapMm3).reversed());

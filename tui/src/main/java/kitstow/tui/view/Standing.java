@@ -5,10 +5,10 @@ import kitstow.planner.geometry.Turn;
 import kitstow.planner.model.PlacedItem;
 
 /** How a thing stands, in words: which way up, and which way its longer side runs. */
-final class Standing {
+public final class Standing {
   private Standing() {}
 
-  static String inWords(PlacedItem item) {
+  public static String inWords(PlacedItem item) {
     Turn turn = item.placement().turn();
     SizeMm listed = item.item().shapes().get(item.placement().shape());
     return up(turn, listed) + ", " + along(item);

@@ -9,11 +9,12 @@ import kitstow.planner.model.Surface;
 import kitstow.planner.report.StateFigures;
 
 /** States by the number they have in the table of states. */
-final class StateNames {
+public final class StateNames {
   private final Map<String, Integer> numbers = new LinkedHashMap<>();
   private final Map<String, String> titles = new LinkedHashMap<>();
 
-  StateNames(List<StateFigures> states) {
+  /** Names of states in the order of the trip. */
+  public StateNames(List<StateFigures> states) {
     for (StateFigures figures : states) {
       numbers.put(figures.state().id(), numbers.size() + 1);
       titles.put(figures.state().id(), figures.state().title());
@@ -26,7 +27,7 @@ final class StateNames {
   }
 
   /** Number in the table of states. */
-  String number(String stateId) {
+  public String number(String stateId) {
     return String.valueOf(numbers.getOrDefault(stateId, 0));
   }
 
@@ -40,7 +41,7 @@ final class StateNames {
   }
 
   /** What the ute does in a state. */
-  static String kind(LoadState state) {
+  public static String kind(LoadState state) {
     if (state.noteOnly()) {
       return "note";
     }

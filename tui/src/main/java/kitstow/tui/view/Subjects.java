@@ -16,12 +16,13 @@ import kitstow.planner.model.Space;
 import kitstow.planner.model.Trailer;
 
 /** Plain names of what rules are about, in place of their ids. */
-final class Subjects {
+public final class Subjects {
   private final Map<String, String> items = new LinkedHashMap<>();
   private final Map<String, String> modules = new LinkedHashMap<>();
   private final Map<String, String> others = new LinkedHashMap<>();
 
-  Subjects(Loading loading) {
+  /** Names of all that a loading and its scenario hold. */
+  public Subjects(Loading loading) {
     Map<String, Integer> uses = new TreeMap<>();
     for (ModuleChoice choice : loading.scenario().modules()) {
       uses.merge(choice.module().title(), 1, Integer::sum);
@@ -60,22 +61,22 @@ final class Subjects {
   }
 
   /** Name of a module, with its id where several have that title. */
-  String module(FittedModule module) {
+  public String module(FittedModule module) {
     return modules.getOrDefault(module.module().id(), module.module().title());
   }
 
   /** Name of a space, with the module it is in. */
-  String space(Space space) {
+  public String space(Space space) {
     return others.getOrDefault(space.id(), space.title());
   }
 
   /** Name of a unit of gear by its body key. */
-  String item(String key) {
+  public String item(String key) {
     return items.getOrDefault(key, key);
   }
 
   /** Name of anything a rule may be about. */
-  String any(String id) {
+  public String any(String id) {
     String item = items.get(id);
     String module = modules.get(id);
     return item != null ? item : module != null ? module : others.getOrDefault(id, id);
@@ -89,7 +90,7 @@ final class Subjects {
   }
 
   /** What a limit limits, in the words of the trade. */
-  String limit(RuleId rule, String subjectId) {
+  public String limit(RuleId rule, String subjectId) {
     return switch (rule) {
       case GVM_LIMIT -> "Total mass (GVM)";
       case REAR_AXLE_LIMIT -> "Rear axle";

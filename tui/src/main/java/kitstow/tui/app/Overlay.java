@@ -1,0 +1,132 @@
+package kitstow.tui.app;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What lies over the page. */
+public sealed interface Overlay {
+  /** Nothing. */
+  Overlay NONE = new None();
+
+  /** What it comes to. */
+  <R> R read(Reader<R> reader);
+
+  /** One method for each kind. */
+  interface Reader<R> {
+    /** See {@link None}. */
+    R none();
+
+    /** See {@link Keys}. */
+    R keys(Keys keys);
+
+    /** See {@link Find}. */
+    R find(Find find);
+
+    /** See {@link Told}. */
+    R told(Told told);
+
+    /** See {@link Ask}. */
+    R ask(Ask ask);
+
+    /** See {@link Form}. */
+    R form(Form form);
+
+    /** See {@link Pick}. */
+    R pick(Pick pick);
+  }
+
+  /** Nothing. */
+  record None() implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.none();
+    }
+  }
+
+  /**
+   * All keys.
+   *
+   * @param row first line
+   */
+  record Keys(int row) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.keys(this);
+    }
+  }
+
+  /**
+   * A thing is looked for.
+   *
+   * @param typed what was typed so far
+   * @param before what was looked at before
+   */
+  record Find(String typed, Looking before) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.find(this);
+    }
+  }
+
+  /**
+   * Something is told that has several lines.
+   *
+   * @param title what it is about
+   * @param lines what is told
+   */
+  record Told(String title, List<String> lines) implements Overlay {
+    /** Copies its collections. */
+    public Told {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.told(this);
+    }
+  }
+
+  /**
+   * A question.
+   *
+   * @param question the question
+   * @param yes what Enter does, in words
+   * @param ifYes what Enter does
+   * @param no what n does, in words
+   * @param ifNo what n does
+   * @param about the design it is about, where it must be answered
+   */
+  record Ask(
+      String question, String yes, Decision ifYes, String no, Decision ifNo, Optional<Design> about)
+      implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.ask(this);
+    }
+  }
+
+  /**
+   * A piece of gear is edited.
+   *
+   * @param form its fields
+   */
+  record Form(GearForm form) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.form(this);
+    }
+  }
+
+  /**
+   * Something is picked from the catalogue.
+   *
+   * @param typed a part of its name
+   * @param row marked row
+   */
+  record Pick(String typed, int row) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.pick(this);
+    }
+  }
+}

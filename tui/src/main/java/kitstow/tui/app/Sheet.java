@@ -1,0 +1,53 @@
+package kitstow.tui.app;
+
+import java.util.List;
+import kitstow.tui.keys.Place;
+
+/** Pages of an opened scenario. */
+public enum Sheet {
+  /** The load in pictures. */
+  LOAD("Load", Place.LOAD),
+  /** Every limit. */
+  LIMITS("Limits", Place.ROWS),
+  /** What goes in where, in which order. */
+  PACK("Pack", Place.PACKING),
+  /** What stays home, and why. */
+  HOME("Home", Place.TEXT),
+  /** Room left in each space. */
+  ROOM("Room", Place.TEXT),
+  /** What is broken, doubtful or worth knowing. */
+  FINDINGS("Findings", Place.TEXT),
+  /** Plans side by side. */
+  COMPARE("Compare", Place.TEXT),
+  /** The gear list. */
+  GEAR("Gear", Place.GEAR);
+
+  private final String title;
+  private final Place place;
+
+  Sheet(String title, Place place) {
+    this.title = title;
+    this.place = place;
+  }
+
+  /** Name of the page. */
+  public String title() {
+    return title;
+  }
+
+  /** Which keys hold on it. */
+  public Place place() {
+    return place;
+  }
+
+  /** The page so many further on. */
+  public Sheet plus(int by) {
+    List<Sheet> all = List.of(values());
+    return all.get(Math.floorMod(all.indexOf(this) + by, all.size()));
+  }
+
+  /** The key that opens it, from 1. */
+  public int number() {
+    return List.of(values()).indexOf(this) + 1;
+  }
+}

@@ -1,0 +1,212 @@
+package kitstow.tui.app;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.LoadState;
+import kitstow.planner.model.Loading;
+import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.LimitReading;
+import kitstow.planner.report.StateFigures;
+
+/**
+ * An opened scenario.
+ *
+ * @param source its files
+ * @param design scenario and plan as they are shown
+ * @param loading the plan carried out
+ * @param report the last judgement; of an earlier plan while this one is being judged
+ * @param judged whether the report is of this plan
+ * @param advice what follows from the report, once it was asked for
+ * @param looking what is looked at
+ * @param past what was done
+ * @param activity what is going on
+ * @param saved what the files hold
+ * @param packed body keys of units that are ticked on the pack list
+ * @param catalogue gear that can be added
+ */
+public record Work(
+    Source source,
+    Design design,
+    Loading loading,
+    Optional<CheckReport> report,
+    boolean judged,
+    Optional<Advice> advice,
+    Looking looking,
+    Past past,
+    Activity activity,
+    Design saved,
+    Set<String> packed,
+    List<Item> catalogue) {
+  /** Copies its collections. */
+  public Work {
+    packed = Set.copyOf(packed);
+    catalogue = List.copyOf(catalogue);
+  }
+
+  /** Just opened. */
+  public static Work of(Source source, Design design, List<Item> catalogue) {
+    return new Work(
+        source,
+        design,
+        Loading.of(design.scenario(), design.plan()),
+        Optional.empty(),
+        /* judged= */ false,
+        Optional.empty(),
+        Looking.START,
+        Past.NONE,
+        Activity.NONE,
+        design,
+        Set.of(),
+        catalogue);
+  }
+
+  /** Looking elsewhere. */
+  public Work with(Looking other) {
+    return new Work(
+        source, design, loading, report, judged, advice, other, past, activity, saved, packed,
+        catalogue);
+  }
+
+  /** Judged. */
+  public Work with(CheckReport found) {
+    return new Work(
+        source,
+        design,
+        loading,
+        Optional.of(found),
+        /* judged= */ true,
+        Optional.empty(),
+        looking,
+        past,
+        activity,
+        saved,
+        packed,
+        catalogue);
+  }
+
+  /** Advised. */
+  public Work with(Advice found) {
+    return new Work(
+        source,
+        design,
+        loading,
+        report,
+        judged,
+        Optional.of(found),
+        looking,
+        past,
+        activity,
+        saved,
+        packed,
+        catalogue);
+  }
+
+  /** Another design, not judged yet. */
+  public Work with(Design other) {
+    return new Work(
+        source,
+        other,
+        Loading.of(other.scenario(), other.plan()),
+        report,
+        /* judged= */ false,
+        Optional.empty(),
+        looking,
+        past,
+        activity,
+        saved,
+        packed,
+        catalogue);
+  }
+
+  /** Another past. */
+  public Work with(Past other) {
+    return new Work(
+        source, design, loading, report, judged, advice, looking, other, activity, saved, packed,
+        catalogue);
+  }
+
+  /** Something else going on. */
+  public Work with(Activity other) {
+    return new Work(
+        source, design, loading, report, judged, advice, looking, past, other, saved, packed,
+        catalogue);
+  }
+
+  /** Saved in files. */
+  public Work saved(Source files, Design what) {
+    return new Work(
+        files, design, loading, report, judged, advice, looking, past, activity, what, packed,
+        catalogue);
+  }
+
+  /** A unit ticked on the pack list, or no more. */
+  public Work ticked(String key) {
+    Set<String> other = new HashSet<>(packed);
+    if (!other.remove(key)) {
+      other.add(key);
+    }
+    return new Work(
+        source, design, loading, report, judged, advice, looking, past, activity, saved, other,
+        catalogue);
+  }
+
+  /** Whether the files hold something else. */
+  public boolean unsaved() {
+    return !settled().equals(saved);
+  }
+
+  /** The design without what is only being tried. */
+  public Design settled() {
+    return activity.match(() -> design, carrying -> carrying.before(), search -> search.before());
+  }
+
+  /** The search that is going on. */
+  public Optional<Activity.Searching> searching() {
+    return activity.match(Optional::empty, carrying -> Optional.empty(), Optional::of);
+  }
+
+  /** What is being carried. */
+  public Optional<Activity.Carrying> carrying() {
+    return activity.match(Optional::empty, Optional::of, search -> Optional.empty());
+  }
+
+  /** Figures of all states; none before the first judgement. */
+  public List<StateFigures> states() {
+    return report.map(CheckReport::states).orElse(List.of());
+  }
+
+  /** Place of the shown state in the list of states, or -1. */
+  public int stateIndex() {
+    String id = looking.stateId().isEmpty() ? worstStateId() : looking.stateId();
+    List<StateFigures> states = states();
+    for (int i = 0; i < states.size(); i++) {
+      if (states.get(i).state().id().equals(id)) {
+        return i;
+      }
+    }
+    return states.isEmpty() ? -1 : 0;
+  }
+
+  /** Figures of the shown state. */
+  public Optional<StateFigures> state() {
+    int index = stateIndex();
+    return index < 0 ? Optional.empty() : Optional.of(states().get(index));
+  }
+
+  /** The shown state, where its bodies are those of the load that is drawn. */
+  public Optional<LoadState> drawnState() {
+    return judged ? state().map(StateFigures::state) : Optional.empty();
+  }
+
+  /** The state that decides the answer. */
+  public String worstStateId() {
+    return report
+        .flatMap(found -> found.verdict().tightest())
+        .map(LimitReading::state)
+        .map(LoadState::id)
+        .orElse("");
+  }
+}

@@ -1,0 +1,136 @@
+package kitstow.tui.runtime;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import kitstow.planner.LoadPlanner;
+import kitstow.planner.report.CheckReport;
+import kitstow.tui.app.Advice;
+import kitstow.tui.app.Design;
+import kitstow.tui.app.Effect;
+import kitstow.tui.app.Msg;
+import kitstow.tui.app.Source;
+
+/** Does what updates ask for, each kind on a thread of its own, and tells what came of it. */
+final class Workers implements Effect.Doer, AutoCloseable {
+  private final Consumer<Msg> tell;
+  private final Consumer<Throwable> fault;
+  private final ScenarioFiles files;
+  private final Runnable end;
+  private final Latest<Design> judge;
+  private final Latest<CheckReport> advise;
+  private final Latest<Path> lister;
+  private final Latest<Path> opener;
+  private final Latest<Runnable> keeper;
+  private final Searcher searcher;
+
+  Workers(ScenarioFiles files, Consumer<Msg> tell, Consumer<Throwable> fault, Runnable end) {
+    this.files = files;
+    this.tell = tell;
+    this.fault = fault;
+    this.end = end;
+    this.judge = new Latest<>("judge", guarded(this::judgeNow));
+    this.advise = new Latest<>("advise", guarded(this::adviseNow));
+    this.lister = new Latest<>("list", guarded(this::listNow));
+    this.opener = new Latest<>("open", guarded(this::openNow));
+    this.keeper = new Latest<>("keep", guarded(Runnable::run));
+    this.searcher = new Searcher(tell, fault);
+  }
+
+  /** Faults of ours on a worker's thread must not get lost. */
+  private <T> Consumer<T> guarded(Consumer<T> work) {
+    return what -> {
+      try {
+        work.accept(what);
+      } catch (RuntimeException | Error e) {
+        fault.accept(e);
+      }
+    };
+  }
+
+  private void judgeNow(Design design) {
+    tell.accept(new Msg.Judged(design, LoadPlanner.check(design.scenario(), design.plan())));
+  }
+
+  private void adviseNow(CheckReport report) {
+    Advice advice =
+        new Advice(
+            report,
+            LoadPlanner.packList(report),
+            LoadPlanner.homeReasons(report),
+            LoadPlanner.roomLeft(report),
+            LoadPlanner.figures(report),
+            Optional.empty());
+    tell.accept(new Msg.Advised(advice));
+    tell.accept(new Msg.Advised(advice.with(LoadPlanner.mends(report))));
+  }
+
+  private void listNow(Path folder) {
+    tell.accept(new Msg.Listed(ScenarioFiles.list(folder)));
+  }
+
+  private void openNow(Path file) {
+    tell.accept(files.open(file));
+  }
+
+  @Override
+  public void list(Path folder) {
+    lister.ask(folder);
+  }
+
+  @Override
+  public void open(Path file) {
+    opener.ask(file);
+  }
+
+  @Override
+  public void judge(Design design) {
+    judge.ask(design);
+  }
+
+  @Override
+  public void advise(CheckReport report) {
+    advise.ask(report);
+  }
+
+  @Override
+  public void search(int number, Design design, double seconds, boolean fromNothing) {
+    searcher.search(number, design, seconds, fromNothing);
+  }
+
+  @Override
+  public void stopSearch() {
+    searcher.stop();
+  }
+
+  @Override
+  public void save(Source source, Design design, boolean scenarioChanged) {
+    tell.accept(DesignFiles.save(source, design, scenarioChanged));
+  }
+
+  @Override
+  public void keepSafe(Source source, Design design) {
+    keeper.ask(() -> Recovery.keep(source, design));
+  }
+
+  @Override
+  public void forget(Source source) {
+    keeper.finish();
+    Recovery.forget(source);
+  }
+
+  @Override
+  public void end() {
+    end.run();
+  }
+
+  @Override
+  public void close() {
+    judge.close();
+    advise.close();
+    lister.close();
+    opener.close();
+    keeper.close();
+    searcher.close();
+  }
+}

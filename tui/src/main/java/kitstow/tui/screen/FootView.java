@@ -1,0 +1,63 @@
+package kitstow.tui.screen;
+
+import java.util.EnumSet;
+import java.util.Set;
+import kitstow.tui.app.AppState;
+import kitstow.tui.keys.Action;
+import kitstow.tui.keys.Binding;
+import kitstow.tui.keys.KeyMap;
+import kitstow.tui.keys.Target;
+import kitstow.tui.widget.Area;
+import kitstow.tui.widget.Frame;
+import kitstow.tui.widget.Ink;
+
+/** The lower rows: what has just happened, and the keys that matter here. */
+final class FootView {
+  private static final Set<Action> ALWAYS = EnumSet.of(Action.BACK, Action.HELP, Action.QUIT);
+
+  private FootView() {}
+
+  static void draw(Frame frame, Area area, AppState state) {
+    frame.text(area.top(1), 1, 0, state.note(), Ink.STRONG);
+    Area keys = area.belowTop(1);
+    frame.paint(keys, Ink.BAR);
+    int end = right(frame, keys, state);
+    int x = 1;
+    for (Binding binding : KeyMap.in(state.place())) {
+      if (binding.label().isEmpty() || ALWAYS.contains(binding.action())) {
+        continue;
+      }
+      if (x + text(binding).length() + 1 > end) {
+        break;
+      }
+      x += key(frame, keys, x, binding) + 2;
+    }
+  }
+
+  /** The keys that are told on every page; returns the column where they begin. */
+  private static int right(Frame frame, Area keys, AppState state) {
+    int x = keys.columns() - 1;
+    for (Binding binding : KeyMap.in(state.place())) {
+      if (ALWAYS.contains(binding.action())) {
+        x -= text(binding).length() + 2;
+      }
+    }
+    int begin = x;
+    for (Binding binding : KeyMap.in(state.place())) {
+      if (ALWAYS.contains(binding.action())) {
+        x += 2 + key(frame, keys, x + 2, binding);
+      }
+    }
+    return begin;
+  }
+
+  private static int key(Frame frame, Area keys, int x, Binding binding) {
+    int taken = frame.text(keys, x, 0, text(binding), Ink.BAR);
+    frame.target(keys.rightOf(x).left(taken), new Target.Press(binding.keys().get(0)));
+    return taken;
+  }
+
+  private static String text(Binding binding) {
+    return binding.keys().get(0).shown() + " " + binding.label();
+  }
+}

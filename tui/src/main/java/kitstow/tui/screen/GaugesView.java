@@ -1,0 +1,81 @@
+package kitstow.tui.screen;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import kitstow.planner.report.LimitReading;
+import kitstow.planner.report.StateFigures;
+import kitstow.tui.app.Work;
+import kitstow.tui.view.Figures;
+import kitstow.tui.view.Subjects;
+import kitstow.tui.widget.Area;
+import kitstow.tui.widget.Frame;
+import kitstow.tui.widget.Gauge;
+import kitstow.tui.widget.Ink;
+
+/** Gauges of a state, the tightest first, under its axle loads and moment. */
+final class GaugesView {
+  private static final int HEAD_ROWS = 3;
+
+  private GaugesView() {}
+
+  static void draw(Frame frame, Area area, Work work) {
+    Optional<StateFigures> shown = work.state();
+    if (shown.isEmpty()) {
+      frame.text(area, 0, 0, "judging ...", Ink.PLAIN);
+      return;
+    }
+    StateFigures figures = shown.get();
+    head(frame, area, figures, work.judged());
+    List<LimitReading> limits = tightestFirst(figures);
+    Subjects subjects = new Subjects(work.report().get().situation().loading());
+    Area rows = area.belowTop(HEAD_ROWS);
+    int shownRows = limits.size() <= rows.rows() ? limits.size() : rows.rows() - 1;
+    for (int y = 0; y < shownRows; y++) {
+      LimitReading reading = limits.get(y);
+      Gauge.draw(
+          frame,
+          rows.belowTop(y).top(1),
+          subjects.limit(reading.rule(), reading.subjectId()),
+          reading.margin());
+    }
+    if (limits.isEmpty()) {
+      frame.text(rows, 0, 0, "No limit applies in this moment.", Ink.PLAIN);
+    } else if (shownRows < limits.size()) {
+      frame.text(
+          rows, 0, shownRows, "and " + (limits.size() - shownRows) + " more: 2 Limits", Ink.PLAIN);
+    }
+  }
+
+  /** Readings of a state by the share that is used. */
+  static List<LimitReading> tightestFirst(StateFigures figures) {
+    List<LimitReading> limits = new ArrayList<>(figures.limits());
+    limits.sort(
+        Comparator.comparingDouble((LimitReading one) -> one.margin().usedRatio()).reversed());
+    return limits;
+  }
+
+  private static void head(Frame frame, Area area, StateFigures figures, boolean judged) {
+    frame.text(
+        area,
+        0,
+        0,
+        "Total "
+            + Figures.wholeLoadKg(figures.axles().totalKg())
+            + "  front "
+            + Figures.wholeLoadKg(figures.axles().frontKg())
+            + "  rear "
+            + Figures.wholeLoadKg(figures.axles().rearKg())
+            + (judged ? "" : " ..."),
+        Ink.PLAIN);
+    frame.text(
+        area,
+        0,
+        1,
+        "Overhang moment " + Figures.near(Math.ceil(figures.moment().newtonMetres()), 0) + " N·m",
+        Ink.PLAIN);
+    frame.text(area, 0, 2, "Limit", Ink.STRONG);
+    frame.textRight(area, 2, area.columns() < 40 ? "left kg" : "used  left kg", Ink.STRONG);
+  }
+}

@@ -1,0 +1,136 @@
+package kitstow.tui.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalLong;
+import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.MassSource;
+import kitstow.planner.model.Need;
+import kitstow.tui.Shipped;
+import kitstow.tui.keys.KeyName;
+import kitstow.tui.screen.View;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class GearEditTest {
+  private final Desk desk = new Desk(Shipped.REMOTE);
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {"12.5; 12500", "12,5 kg; 12500", "800 g; 800", "40 lb; 18144", " 3KG ; 3000"})
+  void massesAreReadAsPeopleWriteThem(String text, long massG) {
+    assertThat(Measures.massG(text)).isEqualTo(OptionalLong.of(massG));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '`',
+      value = {"900; 900", "90 cm; 900", "1 m; 1000", "24\"; 610", "2 ft; 610", "0,5m; 500"})
+  void lengthsAreReadAsPeopleWriteThem(String text, long lengthMm) {
+    assertThat(Measures.lengthMm(text)).isEqualTo(OptionalLong.of(lengthMm));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "-5", "12 stone", "1e3", "1.2.3", "kg", "12 kg kg", "\u001b[2J"})
+  void whatIsNoMassIsNotRead(String text) {
+    assertThat(Measures.massG(text)).isEmpty();
+  }
+
+  @Test
+  void badInputIsToldWhileItIsTypedAndCannotBeTaken() {
+    Design before = desk.work().design();
+    open("fridge");
+    desk.press(KeyName.TAB).press(KeyName.DELETE).type("heavy");
+    assertThat(shown()).contains("! e.g. 12.5");
+    desk.press(KeyName.ENTER);
+    assertThat(desk.work().design()).isEqualTo(before);
+    assertThat(desk.state().note()).contains("Put right");
+    desk.press(KeyName.DELETE).type("1 kg");
+    assertThat(shown()).contains("its content alone is");
+    desk.press(KeyName.ESCAPE);
+    assertThat(desk.work().design()).isEqualTo(before);
+  }
+
+  @Test
+  void otherFiguresMakeAnEntryOfItsOwnAndCanBeUndone() {
+    Design before = desk.work().design();
+    open("fridge");
+    desk.press(KeyName.TAB).press(KeyName.DELETE).type("100 lb");
+    desk.press(KeyName.TAB);
+    while (!shown().contains("< weighed >")) {
+      desk.press(KeyName.RIGHT);
+    }
+    desk.press(KeyName.TAB).press(KeyName.DELETE).type("65 cm").press(KeyName.ENTER).judge();
+    Item fridge = Things.item(desk.work().loading(), "fridge").orElseThrow();
+    assertThat(fridge.mass().massG()).isEqualTo(45_359L);
+    assertThat(fridge.mass().source()).isEqualTo(MassSource.WEIGHED);
+    assertThat(fridge.mass().toleranceG()).isEqualTo(453L);
+    assertThat(fridge.shapes().get(0)).isEqualTo(new SizeMm(650, 380, 440));
+    assertThat(fridge.entryId()).isEqualTo("own-fridge");
+    desk.type("u");
+    assertThat(desk.work().design()).isEqualTo(before);
+  }
+
+  @Test
+  void gearIsAddedFromTheCatalogueAndIsAtHomeAtFirst() {
+    int before = desk.work().design().scenario().items().size();
+    desk.type("8nno such thing").press(KeyName.ENTER);
+    assertThat(desk.state().note()).contains("nothing of that name");
+    desk.press(KeyName.ESCAPE).type("nchair").press(KeyName.ENTER).judge();
+    List<Item> items = desk.work().design().scenario().items();
+    assertThat(items).hasSize(before + 1);
+    Item added = items.get(before);
+    assertThat(added.title().toLowerCase(Locale.ROOT)).contains("chair");
+    assertThat(desk.work().loading().home()).contains(added.keyOf(1));
+  }
+
+  @Test
+  void fewerOfAKindTakesTheRestOutOfThePlan() {
+    open("engine-oil");
+    for (int i = 0; i < 6; i++) {
+      desk.press(KeyName.TAB);
+    }
+    desk.press(KeyName.DELETE).type("1").press(KeyName.TAB).press(KeyName.RIGHT);
+    desk.press(KeyName.ENTER).judge();
+    Item oil = Things.item(desk.work().loading(), "engine-oil").orElseThrow();
+    assertThat(oil.quantity()).isEqualTo(1);
+    assertThat(oil.need()).isNotEqualTo(Need.MUST);
+    assertThat(desk.work().loading().placed()).doesNotContainKey("engine-oil#2");
+  }
+
+  @Test
+  void whatTheTripUsesUpIsNotRemoved() {
+    mark("fridge");
+    desk.type("d");
+    assertThat(desk.state().note()).contains("the trip uses up");
+    mark("recovery-bag");
+    desk.type("d").judge();
+    assertThat(Things.item(desk.work().loading(), "recovery-bag")).isEmpty();
+  }
+
+  private void open(String id) {
+    mark(id);
+    desk.press(KeyName.ENTER);
+    assertThat(desk.state().overlay()).isInstanceOf(Overlay.Form.class);
+  }
+
+  private void mark(String id) {
+    desk.type("1").type("8");
+    while (!GearUpdate.marked(desk.work()).orElseThrow().id().equals(id)) {
+      int row = desk.work().looking().row();
+      desk.press(KeyName.DOWN);
+      assertThat(desk.work().looking().row()).as(id).isGreaterThan(row);
+    }
+  }
+
+  private String shown() {
+    return String.join("\n", View.draw(desk.state()).lines());
+  }
+}

@@ -1,0 +1,46 @@
+package kitstow.tui.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import kitstow.planner.LoadPlanner;
+import kitstow.planner.report.CheckReport;
+import kitstow.tui.Shipped;
+import org.junit.jupiter.api.Test;
+
+class MendsTest {
+  private final Desk desk = new Desk(Shipped.REMOTE);
+
+  @Test
+  void whereNothingIsBrokenThereIsNothingToMend() {
+    Design before = desk.work().design();
+    desk.type("6a");
+    assertThat(desk.work().design()).isEqualTo(before);
+    assertThat(desk.state().note()).contains("nothing is broken");
+  }
+
+  @Test
+  void oneKeyCarriesOutTheFirstMendAndAnotherTakesItBack() {
+    desk.choose("recovery-bag").type("h").judge();
+    Design broken = desk.work().design();
+    assertThat(desk.work().report().orElseThrow().broken()).isTrue();
+    desk.take(new Msg.Advised(advice()));
+    desk.type("6a").judge();
+    assertThat(desk.work().loading().placed()).containsKey("recovery-bag");
+    assertThat(desk.work().report().orElseThrow().broken()).isFalse();
+    desk.type("u");
+    assertThat(desk.work().design()).isEqualTo(broken);
+  }
+
+  private Advice advice() {
+    CheckReport report = desk.work().report().orElseThrow();
+    return new Advice(
+            report,
+            LoadPlanner.packList(report),
+            LoadPlanner.homeReasons(report),
+            LoadPlanner.roomLeft(report),
+            LoadPlanner.figures(report),
+            Optional.empty())
+        .with(LoadPlanner.mends(report));
+  }
+}

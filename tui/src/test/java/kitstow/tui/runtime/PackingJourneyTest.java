@@ -1,0 +1,86 @@
+package kitstow.tui.runtime;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.input.KeyType;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import kitstow.planner.LoadPlanner;
+import kitstow.planner.model.RuleKind;
+import kitstow.planner.report.CheckReport;
+import kitstow.tui.cli.CheckInput;
+import kitstow.tui.cli.InputFaults;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PackingJourneyTest {
+  private static final Path SHIPPED = Path.of("..", "scenarios");
+
+  @TempDir private Path folder;
+
+  @BeforeEach
+  void stateIsKeptInTheFolder() {
+    System.setProperty("kitstow.state", folder.resolve("state").toString());
+  }
+
+  @AfterEach
+  void stateIsKeptWhereItWas() {
+    System.clearProperty("kitstow.state");
+  }
+
+  @Test
+  void opensSearchesCarriesPinsSearchesRoundThePinAndSaves() throws IOException {
+    Path file = Files.copy(SHIPPED.resolve("counter-1500.json"), folder.resolve("counter.json"));
+    try (Robot robot = new Robot(Optional.of(file), new TerminalSize(120, 40))) {
+      robot.sees("0 aboard, 38 at home").sees("NOT AS IT MUST BE");
+      robot.type("s").sees("SEARCHING").sees("best so far");
+      robot.type("s").sees("s searches on");
+      robot.type("/first-aid").press(KeyType.Enter).sees("first-aid kit");
+      robot.type("m").sees("it may stand here").press(KeyType.Tab).sees(" In ");
+      robot.sees("it may stand here").press(KeyType.Enter).sees("Done: carry");
+      robot.type("p").sees("PINNED");
+      robot.type("s").sees("SEARCHING").sees("best so far");
+      robot.type("s").sees("s searches on").sees("PINNED");
+      robot.type("W").sees("Saved in counter-own.plan.json");
+      robot.type("q").ends();
+    }
+    InputFaults faults = new InputFaults();
+    CheckInput saved =
+        CheckInput.read(
+                folder.resolve("counter-own.json"),
+                folder.resolve("counter-own.plan.json"),
+                null,
+                faults)
+            .orElseThrow(() -> new AssertionError(faults.lines()));
+    CheckReport report = LoadPlanner.check(saved.scenario(), saved.plan());
+    assertThat(saved.scenario().items()).filteredOn(item -> item.pin().isPresent()).hasSize(1);
+    assertThat(report.brokenFindings())
+        .extracting(finding -> finding.rule().kind())
+        .doesNotContain(RuleKind.GEOMETRY, RuleKind.COMPANY, RuleKind.REACH);
+    assertThat(folder.resolve("state").resolve("kitstow")).isEmptyDirectory();
+  }
+
+  @Test
+  void workThatWasNotSavedIsFoundAgainAfterACrash() throws IOException {
+    Path file = Files.copy(SHIPPED.resolve("remote-fortnight.json"), folder.resolve("remote.json"));
+    Files.copy(SHIPPED.resolve("remote-fortnight.plan.json"), folder.resolve("remote.plan.json"));
+    try (Robot robot = new Robot(Optional.of(file), new TerminalSize(120, 40))) {
+      robot.sees("80 aboard, 1 at home").sees("WITHIN ON PAPER ONLY");
+      robot.type("/fridge").press(KeyType.Enter).type("h").sees("79 aboard, 2 at home");
+    }
+    try (Robot robot = new Robot(Optional.of(file), new TerminalSize(120, 40))) {
+      robot.sees("Work on this was not saved last time.");
+      robot.press(KeyType.Enter).sees("not saved, 79 aboard, 2 at home");
+      robot.type("u").sees(" 80 aboard, 1 at home").type("q").ends();
+    }
+    try (Robot robot = new Robot(Optional.of(file), new TerminalSize(120, 40))) {
+      robot.sees("80 aboard, 1 at home").sees("WITHIN ON PAPER ONLY");
+      robot.type("q").ends();
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package kitstow.tui.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import kitstow.tui.Golden;
+import kitstow.tui.Shipped;
+import kitstow.tui.app.AppState;
+import kitstow.tui.app.Msg;
+import kitstow.tui.app.Sheet;
+import kitstow.tui.app.Shelf;
+import kitstow.tui.app.Size;
+import kitstow.tui.app.Update;
+import kitstow.tui.keys.KeyName;
+import kitstow.tui.keys.KeyPress;
+import kitstow.tui.view.Eye;
+import kitstow.tui.widget.Frame;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every page from the saved plan of the README, in three sizes, with Unicode and in ASCII. */
+class ScreenGoldenTest {
+  private final List<String> lines = new ArrayList<>();
+
+  @ParameterizedTest
+  @CsvSource({
+    "80, 24, false", "120, 40, false", "200, 60, false",
+    "80, 24, true", "120, 40, true", "200, 60, true"
+  })
+  void everyPageLooksAsItDid(int columns, int rows, boolean ascii) {
+    Size size = new Size(columns, rows);
+    add("Shelf", shelf(size, ascii));
+    AppState open = Shipped.REMOTE.opened(size, ascii);
+    AppState chosen = typed(pressed(open, KeyPress.sign('/')), "fridge");
+    add("Find", chosen);
+    AppState state = pressed(chosen, KeyPress.of(KeyName.ENTER));
+    for (Eye eye : Eye.values()) {
+      add(eye.title(), state);
+      state = pressed(state, KeyPress.sign('v'));
+    }
+    add("Nearer", pressed(pressed(state, KeyPress.sign('+')), KeyPress.sign('+')));
+    add("Another moment", pressed(state, KeyPress.sign(',')));
+    for (Sheet sheet : Sheet.values()) {
+      add(sheet.title(), pressed(state, KeyPress.sign('0' + sheet.number())));
+    }
+    add("Keys", pressed(state, KeyPress.sign('?')));
+    Golden.assertSame("screens/" + columns + "x" + rows + (ascii ? "-ascii" : "") + ".txt", lines);
+  }
+
+  private static AppState shelf(Size size, boolean ascii) {
+    AppState start = AppState.start(size, ascii, Path.of("scenarios"));
+    List<Shelf.Entry> entries = new ArrayList<>();
+    for (int i = 1; i <= 30; i++) {
+      entries.add(
+          new Shelf.Entry(
+              Path.of("scenarios", "trip-" + i + ".json"),
+              "Trip " + i,
+              "Invented. A trip to show the list with.",
+              i % 3 == 0));
+    }
+    return pressed(
+        Update.apply(start, new Msg.Listed(entries)).state(), KeyPress.of(KeyName.PAGE_DOWN));
+  }
+
+  private static AppState typed(AppState state, String text) {
+    AppState now = state;
+    for (int i = 0; i < text.length(); i++) {
+      now = pressed(now, KeyPress.sign(text.charAt(i)));
+    }
+    return now;
+  }
+
+  private static AppState pressed(AppState state, KeyPress key) {
+    return Update.apply(state, new Msg.Pressed(key)).state();
+  }
+
+  private void add(String title, AppState state) {
+    Frame frame = View.draw(state);
+    List<String> drawn = frame.lines();
+    assertThat(drawn).as(title).hasSize(state.size().rows());
+    for (String line : drawn) {
+      assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(state.size().columns());
+      if (state.ascii()) {
+        assertThat(line).as(title).matches("[ -~]*");
+      }
+    }
+    lines.add("=== " + title);
+    lines.addAll(drawn);
+  }
+}
