@@ -50,8 +50,8 @@ class ReadmeTest {
   }
 
   @Test
-  void theFirstCommandPrintsWhatTheReadmeShows() throws IOException {
-    Matcher files = Pattern.compile("kitstow\\.jar check (\\S+) (\\S+)").matcher(readme());
+  void checkPrintsWhatTheReadmeShows() throws IOException {
+    Matcher files = Pattern.compile("`check (scenarios/\\S+) (scenarios/\\S+)`").matcher(readme());
     assertThat(files.find()).isTrue();
     Run run = Run.of("check", inRoot(files.group(1)), inRoot(files.group(2)));
 

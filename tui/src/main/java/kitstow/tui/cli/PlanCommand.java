@@ -43,8 +43,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  kitstow plan desert.json --out desert-plan.json",
-      "  kitstow plan desert.json --from desert-plan.json --seconds 60",
-      "  kitstow plan desert.json --steps 2000 --seed 7 --json > report.json"
+      "  kitstow plan desert.json --from desert-plan.json --seconds 60 --json > report.json"
     })
 public final class PlanCommand implements Callable<Integer> {
   private final Searching.Planner planner;

@@ -128,7 +128,7 @@ class ByHandTest {
 
   @Test
   void tabCarriesIntoAnotherSpaceThatTakesIt() {
-    String key = "tool-roll";
+    String key = "puncture-kit";
     String before = desk.work().loading().placed().get(key).space().id();
     desk.choose(key).type("m").press(KeyName.TAB).judge();
     assertThat(desk.work().loading().placed().get(key).space().id()).isNotEqualTo(before);
