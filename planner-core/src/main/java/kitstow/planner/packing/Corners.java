@@ -145,7 +145,27 @@ final class Corners {
       offer(x0, y0, z1);
       offer(x0, y1 - width, z1);
       offer(x1 - length, y0, z1);
+      offer(x0 - length, y0, z0);
     }
+    row(box.maxXMm() - length, box.minZMm());
+    for (int i = scene.ownCount(); i < scene.nearCount(); i++) {
+      beside(scene.minX(i), scene.minY(i), scene.maxX(i), scene.maxY(i));
+    }
+    for (Site.Obstacle obstacle : scene.site().obstacles()) {
+      BoxMm o = obstacle.box();
+      beside(o.minXMm(), o.minYMm(), o.maxXMm(), o.maxYMm());
+    }
+  }
+
+  /** On the floor, beside something that reaches in from elsewhere. */
+  private void beside(int x0, int y0, int x1, int y1) {
+    int z = box.minZMm();
+    row(x1, z);
+    row(x0 - length, z);
+    offer(box.minXMm(), y1, z);
+    offer(box.minXMm(), y0 - width, z);
+    offer(x1, y1, z);
+    offer(x1, y0 - width, z);
   }
 
   /** Both side walls at one x and z. */

@@ -116,6 +116,11 @@ final class Scene {
     return bears.length;
   }
 
+  /** Number of things near, those in the own space first. */
+  int nearCount() {
+    return boxes.length / STRIDE;
+  }
+
   int minX(int i) {
     return boxes[i * STRIDE];
   }

@@ -17,6 +17,12 @@ import kitstow.planner.packing.Wanted;
 final class Construction {
   private static final double BLINK = 0.05;
 
+  /** Degrees of urgency that are told apart. */
+  private static final int URGENT = 100;
+
+  /** Even a place that costs nothing is thought dearer by a share of this. */
+  private static final double WILD_MM = 200.0;
+
   private final PackingProblem problem;
 
   Construction(PackingProblem problem) {
@@ -29,6 +35,15 @@ final class Construction {
    * @param noise how far the order may stray, 0 for none
    */
   void packAll(Packing packing, Random random, double noise) {
+    packAll(packing, random, noise, new int[problem.units().size()]);
+  }
+
+  /**
+   * Packs everything into an empty packing.
+   *
+   * @param urgency by unit; of what need not come the more urgent goes first
+   */
+  void packAll(Packing packing, Random random, double noise, int[] urgency) {
     List<Integer> order = new ArrayList<>();
     double[] weight = new double[problem.units().size()];
     for (int i = 0; i < weight.length; i++) {
@@ -36,7 +51,7 @@ final class Construction {
       weight[i] = weightOf(problem.units().get(i).item()) * (1.0 + noise * random.nextDouble());
     }
     order.sort(
-        Comparator.comparingInt((Integer i) -> classOf(problem.units().get(i).item()))
+        Comparator.comparingInt((Integer i) -> rankOf(problem.units().get(i).item(), urgency[i]))
             .thenComparingInt(i -> choice(packing, problem.units().get(i)))
             .thenComparing(Comparator.comparingDouble((Integer i) -> weight[i]).reversed()));
     insert(packing, order, random, noise > 0.0 ? BLINK : 0.0);
@@ -49,6 +64,14 @@ final class Construction {
       takers += packing.view().decoder().mayHold(wanted, i) ? 1 : 0;
     }
     return takers;
+  }
+
+  /** Urgent things that need not come go right after those that must. */
+  private static int rankOf(Item item, int urgency) {
+    int byNeed = URGENT * classOf(item);
+    return item.need() == Need.MUST || urgency == 0
+        ? byNeed - Math.min(urgency, URGENT - 1)
+        : 2 * URGENT - Math.min(urgency, URGENT - 1);
   }
 
   /** Pinned and must-take things first. */
@@ -78,6 +101,16 @@ final class Construction {
    * @param blink chance that a place is overlooked
    */
   void insert(Packing packing, List<Integer> order, Random random, double blink) {
+    insert(packing, order, random, blink, /* wild= */ 0.0);
+  }
+
+  /**
+   * The same with every place thought dearer than it is by a random share, so that a unit may leave
+   * its best space to one that needs it more.
+   *
+   * @param wild largest share, 0 for none
+   */
+  void insert(Packing packing, List<Integer> order, Random random, double blink, double wild) {
     RigView view = packing.view();
     LoadSums sums = packing.sums(order);
     long over = sums.overG();
@@ -92,7 +125,7 @@ final class Construction {
       long bestOver = anyway ? Long.MAX_VALUE : over;
       for (int i = 0; i < view.siteCount(); i++) {
         int site = view.fromTheFront(i);
-        if (view.leastReachMm(site) > bestCost && bestOver <= over) {
+        if (wild == 0.0 && view.leastReachMm(site) > bestCost && bestOver <= over) {
           break;
         }
         if (!view.decoder().mayHold(wanted, site) || (blink > 0.0 && random.nextDouble() < blink)) {
@@ -103,6 +136,7 @@ final class Construction {
           continue;
         }
         double cost = view.decoder().cost(found.box(), found.space());
+        cost += wild > 0.0 ? wild * random.nextDouble() * (cost + WILD_MM) : 0.0;
         if (cost >= bestCost && bestOver <= over) {
           continue;
         }

@@ -59,7 +59,7 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
     for (int unit : out) {
       scratch.assign(unit, null, 0, scratch.rankOf(unit));
     }
-    new Construction(load.problem()).insert(scratch, out, random, BLINK);
+    new Construction(load.problem()).insert(scratch, out, random, BLINK, wild(random));
     List<Reassign.Change> changes = new ArrayList<>();
     for (int unit : out) {
       PlanningItem item = load.items().get(unit);
@@ -68,5 +68,14 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
               item, scratch.spaceOf(unit), scratch.poseOf(unit), scratch.rankOf(unit)));
     }
     return new Reassign(changes);
+  }
+
+  /** Half of the time each unit takes its best place, else now and then one that is worse. */
+  private static double wild(Random random) {
+    return switch (random.nextInt(4)) {
+      case 0 -> 1.0;
+      case 1 -> 4.0;
+      default -> 0.0;
+    };
   }
 }

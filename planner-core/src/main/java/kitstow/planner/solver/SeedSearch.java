@@ -33,15 +33,17 @@ final class SeedSearch implements Callable<PlanningLoad> {
     progress.better(PlanningMapper.toBest(best, seed, request.steps(), 1L));
     Budget budget = new Budget(seed, request.steps(), request.seconds());
     Random random = new Random(seed);
+    int[] urgency = new int[problem.units().size()];
     long taken;
     do {
       Round round = budget.next();
       BendableLongScore bar = best.score();
-      PlanningLoad start = budget.rounds() <= 2 ? best : Shake.of(best, random);
+      PlanningLoad start = startOf(budget.rounds(), best, random, urgency);
       StepCount counted = new StepCount();
       PlanningLoad found = run(start, round, counted);
       taken = counted.steps;
       budget.spend(taken);
+      countHome(found, urgency);
       BendableLongScore score = found.score();
       if (score != null && (bar == null || score.compareTo(bar) > 0)) {
         best = found;
@@ -51,6 +53,22 @@ final class SeedSearch implements Callable<PlanningLoad> {
       }
     } while (taken > 0L && !stopped && !budget.spent());
     return best;
+  }
+
+  private static void countHome(PlanningLoad load, int[] urgency) {
+    Packing packing = new Packing(load.problem(), PackingScore.baysOf(load));
+    packing.follow(load);
+    for (int unit = 0; unit < urgency.length; unit++) {
+      urgency[unit] += packing.placeOf(unit) == null ? 1 : 0;
+    }
+  }
+
+  /** The best itself at first, then in turn plans near it and plans that owe it nothing. */
+  private static PlanningLoad startOf(int round, PlanningLoad best, Random random, int[] urgency) {
+    if (round <= 2) {
+      return best;
+    }
+    return round % 2 == 0 ? Shake.of(best, random) : Shake.afresh(best, random, urgency);
   }
 
   private PlanningLoad run(PlanningLoad start, Round round, StepCount counted) {

@@ -11,7 +11,22 @@ final class Shake {
   private static final double MOST_SHARE = 0.6;
   private static final double BLINK = 0.15;
 
+  /** How far the order strays when all is packed anew. */
+  private static final double NOISE = 1.5;
+
   private Shake() {}
+
+  /**
+   * Everything packed anew in an order of its own, with modules as in another plan.
+   *
+   * @param urgency how often each unit has stayed home so far; such units go first (squeaky wheel
+   *     optimisation, D. E. Joslin, D. P. Clements, 1999; from memory)
+   */
+  static PlanningLoad afresh(PlanningLoad load, Random random, int[] urgency) {
+    Packing packing = new Packing(load.problem(), PackingScore.baysOf(load));
+    new Construction(load.problem()).packAll(packing, random, NOISE, urgency);
+    return PlanningMapper.toPlanning(load.problem(), packing);
+  }
 
   /** A plan near another one. */
   static PlanningLoad of(PlanningLoad load, Random random) {
