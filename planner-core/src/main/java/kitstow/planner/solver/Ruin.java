@@ -20,6 +20,9 @@ final class Ruin {
   private static final int MOST = 12;
 
   private static final int CONTESTANTS = 4;
+  private static final int WITHOUT_WISH = 6;
+  private static final int WISHES = 3;
+  private static final int WISHES_FOR_MUST = 10;
 
   /** Chance that a unit at home that is not asked for is tried as well. */
   private static final double ALSO_TRIED = 0.3;
@@ -73,7 +76,7 @@ final class Ruin {
   }
 
   private void choose() {
-    int kind = random.nextInt(home.isEmpty() ? 6 : 9);
+    int kind = random.nextInt(WITHOUT_WISH + wishes());
     List<Integer> pool = new ArrayList<>();
     if (aboard.isEmpty()) {
       out.addAll(home);
@@ -89,7 +92,8 @@ final class Ruin {
       case 5 -> pool.addAll(aboard);
       default -> addInTheWayOf(mustFirst(), pool);
     }
-    boolean wholeSpace = (kind == 1 || kind == 8) && pool.size() <= MOST;
+    boolean wholeSpace =
+        (kind == 1 || (kind >= WITHOUT_WISH && kind % 2 == 0)) && pool.size() <= MOST;
     Collections.shuffle(pool, random);
     out.addAll(pool.subList(0, wholeSpace ? pool.size() : Math.min(most, pool.size())));
     if (kind >= 2 && kind <= 4 && random.nextInt(3) == 0) {
@@ -103,6 +107,14 @@ final class Ruin {
         out.add(unit);
       }
     }
+  }
+
+  /** How often, of so many times, room is made for something at home. */
+  private int wishes() {
+    if (home.isEmpty()) {
+      return 0;
+    }
+    return home.stream().anyMatch(this::isMust) ? WISHES_FOR_MUST : WISHES;
   }
 
   /** Half of the time any unit, else that of a few whose mass acts most behind the rear axle. */
