@@ -1,9 +1,10 @@
 package kitstow.planner.solver;
 
 /**
- * What a search may spend, and how it spends it: a quick round to have something good at once, a
- * slow one that settles as the budget ends, and more such rounds from shaken plans while any is
- * left. Counted in steps where steps are given, so that the clock does not matter; else in time.
+ * What a search may spend, and how it spends it: a quick round to have something good at once;
+ * while things stay home, by turns, one in which only what is aboard counts; a slow one that
+ * settles as the budget ends, and more such rounds from shaken plans while any is left. Counted in
+ * steps where steps are given, so that the clock does not matter; else in time.
  */
 final class Budget {
   private static final int RESTARTS = 12;
@@ -12,6 +13,9 @@ final class Budget {
 
   /** Share of the steps that are left by which a slow round looks back. */
   private static final double LATENESS_SHARE = 0.02;
+
+  /** Share of the steps that are left after which a round that fills gives up. */
+  private static final double FILLING_SHARE = 0.15;
 
   /** Rounds without an end in sight settle as if this much time were left. */
   private static final double LONGEST_SECONDS = 60.0;
@@ -22,6 +26,7 @@ final class Budget {
   private final long seed;
   private long stepsTaken;
   private int rounds;
+  private int fillings;
 
   /**
    * A budget.
@@ -35,19 +40,31 @@ final class Budget {
     this.seconds = seconds;
   }
 
-  /** The next round. */
-  Round next() {
+  /**
+   * The next round.
+   *
+   * @param home whether the best plan so far leaves anything home
+   */
+  Round next(boolean home) {
     long left = steps - stepsTaken;
-    int number = rounds++;
-    if (number == 0) {
+    if (rounds == 0) {
+      rounds++;
       return new Round(seed, RESTARTS, QUICK, left, 10L * QUICK);
     }
+    long expected = (long) expectedSteps();
+    long roundSeed = seed + 7919L * (rounds + fillings);
+    if (home && fillings <= (rounds - 1) / 2) {
+      fillings++;
+      long patience = Math.max(10L * QUICK, (long) (FILLING_SHARE * expected));
+      return new Round(roundSeed, 0, QUICK, left, patience, /* filling= */ true);
+    }
+    int number = rounds++;
     double share = number == 1 ? LATENESS_SHARE : LATENESS_SHARE / 2.0;
-    int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, share * expectedSteps()));
-    return new Round(seed + 7919L * number, 0, lateness, left, 8L * lateness + 10L * QUICK);
+    int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, share * expected));
+    return new Round(roundSeed, 0, lateness, left, 8L * lateness + 10L * QUICK);
   }
 
-  /** Number of rounds so far. */
+  /** Number of rounds so far in which everything counted. */
   int rounds() {
     return rounds;
   }

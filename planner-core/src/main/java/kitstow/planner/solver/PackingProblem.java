@@ -53,6 +53,7 @@ final class PackingProblem {
   private final Handling handling = new Handling();
   private final Map<String, Long> unavoidable;
   private int rigsSeen;
+  private boolean filling;
   private double stepNm = 5.0;
 
   private record TableKey(int rig, BitSet varyingAboard) {}
@@ -257,6 +258,15 @@ final class PackingProblem {
       }
     }
     return least == null ? Map.of() : least;
+  }
+
+  /** Whether the search is told of nothing but what is aboard. */
+  boolean filling() {
+    return filling;
+  }
+
+  void filling(boolean value) {
+    filling = value;
   }
 
   double stepNm() {

@@ -79,6 +79,8 @@ public final class PackingScore
       current.moduleBays(baysOf(working));
       baysChanged = false;
     }
-    return current.levels().toScore(working.problem().scenario().settings().massLimits());
+    ScoreLevels levels = current.levels();
+    return (working.problem().filling() ? levels.onlyAboard() : levels)
+        .toScore(working.problem().scenario().settings().massLimits());
   }
 }

@@ -9,5 +9,12 @@ package kitstow.planner.solver;
  *     settles and the better
  * @param steps steps it may take
  * @param unimproved steps without a better plan after which it ends
+ * @param filling whether only what is aboard counts, so that things may be moved about freely until
+ *     more goes in
  */
-record Round(long seed, int restarts, int lateness, long steps, long unimproved) {}
+record Round(long seed, int restarts, int lateness, long steps, long unimproved, boolean filling) {
+  /** A round in which everything counts. */
+  Round(long seed, int restarts, int lateness, long steps, long unimproved) {
+    this(seed, restarts, lateness, steps, unimproved, /* filling= */ false);
+  }
+}

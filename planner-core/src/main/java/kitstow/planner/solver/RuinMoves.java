@@ -72,7 +72,7 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
 
   /** Half of the time each unit takes its best place, else now and then one that is worse. */
   private static double wild(Random random) {
-    return switch (random.nextInt(4)) {
+    return switch (random.nextInt(10)) {
       case 0 -> 1.0;
       case 1 -> 4.0;
       default -> 0.0;

@@ -32,6 +32,11 @@ record ScoreLevels(
         });
   }
 
+  /** The same with nothing but what is aboard, and what it overloads, told. */
+  ScoreLevels onlyAboard() {
+    return new ScoreLevels(conflicts, overG, mustLeft, valueLeft, 0L, 0L);
+  }
+
   /** Steps in a moment, rounded up. */
   static long steps(long halfGMm, double stepNm) {
     double newtonMetres = Lever.newtonMetres(halfGMm, Lever.STANDARD_GRAVITY_M_S2);

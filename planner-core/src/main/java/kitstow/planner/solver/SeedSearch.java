@@ -36,28 +36,44 @@ final class SeedSearch implements Callable<PlanningLoad> {
     int[] urgency = new int[problem.units().size()];
     long taken;
     do {
-      Round round = budget.next();
-      BendableLongScore bar = best.score();
-      PlanningLoad start = startOf(budget.rounds(), best, random, urgency);
+      Round round = budget.next(leavesHome(best));
+      BendableLongScore bar = scoreOf(best);
+      PlanningLoad start = round.filling() ? best : startOf(budget.rounds(), best, random, urgency);
       StepCount counted = new StepCount();
+      problem.filling(round.filling());
       PlanningLoad found = run(start, round, counted);
+      problem.filling(false);
       taken = counted.steps;
       budget.spend(taken);
       countHome(found, urgency);
-      BendableLongScore score = found.score();
-      if (score != null && (bar == null || score.compareTo(bar) > 0)) {
+      BendableLongScore score = scoreOf(found);
+      if (score.compareTo(bar) > 0) {
         best = found;
-      } else if (bar != null) {
-        // A round that ends before it begins leaves its start without a score.
-        best.setScore(bar);
+        bar = score;
       }
+      // A round may leave a score that is none, or one in which not everything counted.
+      best.setScore(bar);
     } while (taken > 0L && !stopped && !budget.spent());
     return best;
   }
 
-  private static void countHome(PlanningLoad load, int[] urgency) {
+  /** The score with everything counted. */
+  private static BendableLongScore scoreOf(PlanningLoad load) {
+    return packingOf(load).levels().toScore(load.problem().scenario().settings().massLimits());
+  }
+
+  private static Packing packingOf(PlanningLoad load) {
     Packing packing = new Packing(load.problem(), PackingScore.baysOf(load));
     packing.follow(load);
+    return packing;
+  }
+
+  private static boolean leavesHome(PlanningLoad load) {
+    return packingOf(load).placed().size() < load.items().size();
+  }
+
+  private static void countHome(PlanningLoad load, int[] urgency) {
+    Packing packing = packingOf(load);
     for (int unit = 0; unit < urgency.length; unit++) {
       urgency[unit] += packing.placeOf(unit) == null ? 1 : 0;
     }
@@ -91,9 +107,9 @@ final class SeedSearch implements Callable<PlanningLoad> {
 
   /** Tells of a plan if it is better than all before it in this search. */
   private void tell(PlanningLoad found, long calculations) {
-    BendableLongScore score = found.score();
+    BendableLongScore score = scoreOf(found);
     BendableLongScore bar = bestScore;
-    if (score != null && (bar == null || score.compareTo(bar) > 0)) {
+    if (bar == null || score.compareTo(bar) > 0) {
       bestScore = score;
       progress.better(PlanningMapper.toBest(found, seed, request.steps(), calculations));
     }
