@@ -15,7 +15,7 @@ final class Budget {
   private static final double LATENESS_SHARE = 0.02;
 
   /** Share of the steps that are left after which a round that fills gives up. */
-  private static final double FILLING_SHARE = 0.15;
+  private static final double FILLING_SHARE = 0.3;
 
   /** Rounds without an end in sight settle as if this much time were left. */
   private static final double LONGEST_SECONDS = 60.0;
@@ -44,8 +44,9 @@ final class Budget {
    * The next round.
    *
    * @param home whether the best plan so far leaves anything home
+   * @param filled whether more has just gone in, so that the plan has not settled yet
    */
-  Round next(boolean home) {
+  Round next(boolean home, boolean filled) {
     long left = steps - stepsTaken;
     if (rounds == 0) {
       rounds++;
@@ -53,13 +54,13 @@ final class Budget {
     }
     long expected = (long) expectedSteps();
     long roundSeed = seed + 7919L * (rounds + fillings);
-    if (home && fillings <= (rounds - 1) / 2) {
+    if (home && !filled && fillings < rounds) {
       fillings++;
       long patience = Math.max(10L * QUICK, (long) (FILLING_SHARE * expected));
       return new Round(roundSeed, 0, QUICK, left, patience, /* filling= */ true);
     }
     int number = rounds++;
-    double share = number == 1 ? LATENESS_SHARE : LATENESS_SHARE / 2.0;
+    double share = number == 1 || filled ? LATENESS_SHARE : LATENESS_SHARE / 2.0;
     int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, share * expected));
     return new Round(roundSeed, 0, lateness, left, 8L * lateness + 10L * QUICK);
   }

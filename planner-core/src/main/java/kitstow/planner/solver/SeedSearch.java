@@ -34,11 +34,15 @@ final class SeedSearch implements Callable<PlanningLoad> {
     Budget budget = new Budget(seed, request.steps(), request.seconds());
     Random random = new Random(seed);
     int[] urgency = new int[problem.units().size()];
+    boolean filled = false;
+    int fillings = 0;
     long taken;
     do {
-      Round round = budget.next(leavesHome(best));
+      Round round = budget.next(leavesHome(best), filled);
       BendableLongScore bar = scoreOf(best);
-      PlanningLoad start = round.filling() ? best : startOf(budget.rounds(), best, random, urgency);
+      boolean settles = round.filling() ? fillings++ % 2 == 0 : filled;
+      PlanningLoad start =
+          settles ? best : startOf(budget.rounds(), best, random, urgency, round.filling());
       StepCount counted = new StepCount();
       problem.filling(round.filling());
       PlanningLoad found = run(start, round, counted);
@@ -47,6 +51,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
       budget.spend(taken);
       countHome(found, urgency);
       BendableLongScore score = scoreOf(found);
+      filled = round.filling() && score.compareTo(bar) > 0;
       if (score.compareTo(bar) > 0) {
         best = found;
         bar = score;
@@ -80,11 +85,12 @@ final class SeedSearch implements Callable<PlanningLoad> {
   }
 
   /** The best itself at first, then in turn plans near it and plans that owe it nothing. */
-  private static PlanningLoad startOf(int round, PlanningLoad best, Random random, int[] urgency) {
-    if (round <= 2) {
+  private static PlanningLoad startOf(
+      int round, PlanningLoad best, Random random, int[] urgency, boolean filling) {
+    if (round <= 2 && !filling) {
       return best;
     }
-    return round % 2 == 0 ? Shake.of(best, random) : Shake.afresh(best, random, urgency);
+    return filling || round % 2 == 1 ? Shake.afresh(best, random, urgency) : Shake.of(best, random);
   }
 
   private PlanningLoad run(PlanningLoad start, Round round, StepCount counted) {
