@@ -148,7 +148,7 @@ final class Corners {
       offer(x0 - length, y0, z0);
     }
     row(box.maxXMm() - length, box.minZMm());
-    for (int i = scene.ownCount(); i < scene.nearCount(); i++) {
+    for (int i = scene.ownCount(); i < scene.boxCount(); i++) {
       beside(scene.minX(i), scene.minY(i), scene.maxX(i), scene.maxY(i));
     }
     for (Site.Obstacle obstacle : scene.site().obstacles()) {

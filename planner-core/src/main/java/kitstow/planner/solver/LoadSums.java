@@ -30,6 +30,8 @@ final class LoadSums {
   private final long[] credit;
   private final @Nullable LimitGroup[] groupsInUse;
   private final Map<Integer, PlacedItem> onBars = new LinkedHashMap<>();
+  private long barsOverG;
+  private boolean barsKnown = true;
   private long constantMass;
   private long constantRear;
   private long constantMoment;
@@ -77,12 +79,15 @@ final class LoadSums {
     change(unit, item, site, 1L);
     if (item.space().bars().isPresent()) {
       onBars.put(unit, item);
+      barsKnown = false;
     }
   }
 
   void remove(int unit, PlacedItem item, int site) {
     change(unit, item, site, -1L);
-    onBars.remove(unit);
+    if (onBars.remove(unit) != null) {
+      barsKnown = false;
+    }
   }
 
   private void change(int unit, PlacedItem item, int site, long sign) {
@@ -151,7 +156,11 @@ final class LoadSums {
     for (int line = 0; line < grams.length; line++) {
       sum += Math.max(0L, grams[line] - credit[line]);
     }
-    return onBars.isEmpty() ? sum : sum + barsOverG();
+    if (!barsKnown) {
+      barsOverG = onBars.isEmpty() ? 0L : barsOverG();
+      barsKnown = true;
+    }
+    return sum + barsOverG;
   }
 
   /** Overload by limit, only where there is any, without what gear on single bars does. */

@@ -2,6 +2,7 @@ package kitstow.planner.solver;
 
 import java.util.Random;
 import java.util.concurrent.Callable;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
@@ -15,15 +16,23 @@ final class SeedSearch implements Callable<PlanningLoad> {
   private final PlanSearch.Request request;
   private final long seed;
   private final PlanSearch.Progress progress;
+  private final LongSupplier nanos;
   private volatile boolean stopped;
   private volatile @Nullable DefaultSolver<PlanningLoad> solver;
   private volatile long scoreCalculations;
   private @Nullable BendableLongScore bestScore;
 
-  SeedSearch(PlanSearch.Request request, long seed, PlanSearch.Progress progress) {
+  /**
+   * A search.
+   *
+   * @param nanos clock by which its time goes, ns from whenever; asked in the thread that searches
+   */
+  SeedSearch(
+      PlanSearch.Request request, long seed, PlanSearch.Progress progress, LongSupplier nanos) {
     this.request = request;
     this.seed = seed;
     this.progress = progress;
+    this.nanos = nanos;
   }
 
   @Override
@@ -31,7 +40,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
     PackingProblem problem = new PackingProblem(request.scenario());
     PlanningLoad best = PlanSearch.construct(problem, request.start().orElse(null));
     progress.better(PlanningMapper.toBest(best, seed, request.steps(), 1L));
-    Budget budget = new Budget(seed, request.steps(), request.seconds());
+    Budget budget = new Budget(seed, request.steps(), request.seconds(), nanos);
     Random random = new Random(seed);
     int[] urgency = new int[problem.units().size()];
     boolean filled = false;
