@@ -220,8 +220,7 @@ public final class SiteMap {
   }
 
   /** The most room that any item which may stand in a space keeps clear. */
-  private static int reachMm(
-      Rig rig, Space space, KeepClear.Kind kind, PlacementJudge judge) {
+  private static int reachMm(Rig rig, Space space, KeepClear.Kind kind, PlacementJudge judge) {
     int reach = 0;
     for (Item item : rig.scenario().items()) {
       for (KeepClear keep : item.keepClear()) {

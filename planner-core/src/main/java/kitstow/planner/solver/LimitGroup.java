@@ -136,8 +136,7 @@ final class LimitGroup {
    * @param axles what such gear puts on the axles, the newcomer included
    * @param massG mass of the newcomer
    */
-  void raiseWith(
-      long[] worst, long[] constant, Axles axles, int site, long massG, long[] over) {
+  void raiseWith(long[] worst, long[] constant, Axles axles, int site, long massG, long[] over) {
     for (int position : rear) {
       raise(position, worst[position] + axles.rearHalfGMm(), over);
     }

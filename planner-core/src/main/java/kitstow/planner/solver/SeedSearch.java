@@ -13,6 +13,9 @@ import org.optaplanner.core.impl.solver.DefaultSolver;
 
 /** One search with one seed, round after round, to be run in a thread of its own. */
 final class SeedSearch implements Callable<PlanningLoad> {
+  /** Every so many rounds start from nothing. */
+  private static final int AFRESH = 4;
+
   private final PlanSearch.Request request;
   private final long seed;
   private final PlanSearch.Progress progress;
@@ -50,10 +53,10 @@ final class SeedSearch implements Callable<PlanningLoad> {
       Round round = budget.next(leavesHome(best), filled);
       BendableLongScore bar = scoreOf(best);
       boolean settles = round.filling() ? fillings++ % 2 == 0 : filled;
+      problem.filling(round.filling());
       PlanningLoad start =
           settles ? best : startOf(budget.rounds(), best, random, urgency, round.filling());
       StepCount counted = new StepCount();
-      problem.filling(round.filling());
       PlanningLoad found = run(start, round, counted);
       problem.filling(false);
       taken = counted.steps;
@@ -93,13 +96,15 @@ final class SeedSearch implements Callable<PlanningLoad> {
     }
   }
 
-  /** The best itself at first, then in turn plans near it and plans that owe it nothing. */
+  /** The best itself at first, then plans near it, and now and then one that owes it nothing. */
   private static PlanningLoad startOf(
       int round, PlanningLoad best, Random random, int[] urgency, boolean filling) {
     if (round <= 2 && !filling) {
       return best;
     }
-    return filling || round % 2 == 1 ? Shake.afresh(best, random, urgency) : Shake.of(best, random);
+    return filling || round % AFRESH == 0
+        ? Shake.afresh(best, random, urgency)
+        : Shake.of(best, random);
   }
 
   private PlanningLoad run(PlanningLoad start, Round round, StepCount counted) {

@@ -45,7 +45,8 @@ final class TimedSearch {
           search.stop();
         }
       }
-      PlanSearch.Best last = PlanningMapper.toBest(task.get(), seed, 0L, search.scoreCalculations());
+      PlanSearch.Best last =
+          PlanningMapper.toBest(task.get(), seed, 0L, search.scoreCalculations());
       timed.trace.add(new Found(seconds, last));
     } catch (InterruptedException e) {
       search.stop();
