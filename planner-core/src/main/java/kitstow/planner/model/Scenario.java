@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param trailers trailers
  * @param trip the trip
  * @param overrides rules that are not kept, each with a written reason
+ * @param stops where not everything opens and emergency gear must come out all the same
  */
 public record Scenario(
     String id,
@@ -45,7 +46,8 @@ public record Scenario(
     List<Item> items,
     List<Trailer> trailers,
     Trip trip,
-    List<RuleOverride> overrides) {
+    List<RuleOverride> overrides,
+    List<Stop> stops) {
   /** Copies its collections. */
   public Scenario {
     accessories = List.copyOf(accessories);
@@ -59,9 +61,10 @@ public record Scenario(
     items = List.copyOf(items);
     trailers = List.copyOf(trailers);
     overrides = List.copyOf(overrides);
+    stops = List.copyOf(stops);
   }
 
-  /** A scenario that keeps every rule. */
+  /** A scenario that keeps every rule, wherever it stands. */
   public Scenario(
       String id,
       String title,
@@ -100,12 +103,13 @@ public record Scenario(
         items,
         trailers,
         trip,
-        /* overrides= */ List.of());
+        /* overrides= */ List.of(),
+        /* stops= */ List.of());
   }
 
   /** The same scenario with other gear. */
   public Scenario withItems(List<Item> others) {
-    return with(others, trailers, trip, overrides);
+    return with(others, trailers, trip, overrides, stops);
   }
 
   /** The same scenario with other modules, or modules otherwise filled. */
@@ -134,16 +138,25 @@ public record Scenario(
 
   /** The same scenario on another trip. */
   public Scenario withTrip(List<Trailer> towed, Trip driven) {
-    return with(items, towed, driven, overrides);
+    return with(items, towed, driven, overrides, stops);
   }
 
   /** The same scenario with other rules not kept. */
   public Scenario withOverrides(List<RuleOverride> others) {
-    return with(items, trailers, trip, others);
+    return with(items, trailers, trip, others, stops);
+  }
+
+  /** The same scenario with other places where not everything opens. */
+  public Scenario withStops(List<Stop> others) {
+    return with(items, trailers, trip, overrides, others);
   }
 
   private Scenario with(
-      List<Item> others, List<Trailer> towed, Trip driven, List<RuleOverride> not) {
+      List<Item> others,
+      List<Trailer> towed,
+      Trip driven,
+      List<RuleOverride> not,
+      List<Stop> shut) {
     return new Scenario(
         id,
         title,
@@ -163,6 +176,7 @@ public record Scenario(
         others,
         towed,
         driven,
-        not);
+        not,
+        shut);
   }
 }
