@@ -133,7 +133,8 @@ public record Scenario(
         items,
         trailers,
         trip,
-        overrides);
+        overrides,
+        stops);
   }
 
   /** The same scenario on another trip. */

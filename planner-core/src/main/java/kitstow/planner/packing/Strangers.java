@@ -1,7 +1,6 @@
 package kitstow.planner.packing;
 
 import java.util.IdentityHashMap;
-import java.util.Map;
 import kitstow.planner.model.Item;
 
 /** Which items may never be in one space, each pair worked out once. */
@@ -14,7 +13,8 @@ final class Strangers {
     if (one.marks().isEmpty() || other.marks().isEmpty()) {
       return false;
     }
-    Map<Item, Boolean> row = known.computeIfAbsent(one, item -> new IdentityHashMap<>());
+    IdentityHashMap<Item, Boolean> row =
+        known.computeIfAbsent(one, item -> new IdentityHashMap<>());
     Boolean answer = row.get(other);
     if (answer == null) {
       answer = Company.hardPair(one, other, /* sameAir= */ true);

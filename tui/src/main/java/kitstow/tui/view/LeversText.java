@@ -3,8 +3,8 @@ package kitstow.tui.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
+import kitstow.planner.model.PlacedItem;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Lever;
 import kitstow.planner.report.LimitReading;
@@ -27,14 +27,19 @@ public final class LeversText {
           "", "No single change takes load off " + limit + " without making anything else worse.");
     }
     Table table =
-        new Table().figures("Gains kg").figures("Then left").figures("N·m").rest("Need").rest("Change");
+        new Table()
+            .figures("Gains kg")
+            .figures("Then left")
+            .figures("N·m")
+            .rest("Need")
+            .rest("Change");
     for (Lever lever : levers) {
       table.row(
           Figures.marginKg(lever.gainKg()),
           Figures.marginKg(lever.marginKg()),
           signed(lever.momentChangeNm()),
           need(lever, report.situation().loading()),
-          change(lever, report.situation().loading(), subjects));
+          change(lever, subjects));
     }
     List<String> lines =
         new ArrayList<>(
@@ -55,13 +60,15 @@ public final class LeversText {
   private static String need(Lever lever, Loading loading) {
     if (lever.change() instanceof Lever.Repacked repacked
         && repacked.step().what() == Mend.What.LEAVE_HOME) {
-      Item item = loading.placed().get(repacked.step().key()).item();
-      return item.need().name().toLowerCase(Locale.ROOT) + " " + item.value();
+      PlacedItem unit = loading.placed().get(repacked.step().key());
+      return unit == null
+          ? ""
+          : unit.item().need().name().toLowerCase(Locale.ROOT) + " " + unit.item().value();
     }
     return "";
   }
 
-  private static String change(Lever lever, Loading loading, Subjects subjects) {
+  private static String change(Lever lever, Subjects subjects) {
     if (lever.change() instanceof Lever.Repacked repacked) {
       return MendText.step(repacked.step(), subjects);
     }
@@ -69,7 +76,7 @@ public final class LeversText {
       return "start with "
           + Figures.near(drained.ml() / 1000.0, 1)
           + " L less in "
-          + loading.rig().tanks().get(drained.tankId()).tank().title()
+          + subjects.any(drained.tankId())
           + " ("
           + Figures.near(drained.kg(), 1)
           + " kg)";
