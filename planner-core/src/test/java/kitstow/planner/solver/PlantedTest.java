@@ -1,0 +1,32 @@
+package kitstow.planner.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import kitstow.planner.LoadPlanner;
+import kitstow.planner.generated.PlantedRig;
+import kitstow.planner.model.Loading;
+import kitstow.planner.report.CheckReport;
+import kitstow.planner.statics.Bound;
+import kitstow.planner.statics.Lever;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Plans that are known beforehand lie on the right side of what the solver says of them. */
+class PlantedTest {
+  @ParameterizedTest
+  @CsvSource({"40, 0.5, 1", "40, 0.6, 2", "40, 0.75, 3"})
+  void aPlantedPlanIsSoundAndNotBelowTheFloor(int boxes, double fill, long seed) {
+    PlantedRig rig = PlantedRig.of(boxes, fill, seed);
+
+    CheckReport report = LoadPlanner.check(rig.scenario(), rig.plan());
+    Bound floor = Floor.of(Loading.of(rig.scenario(), rig.plan()), Floor.USUAL_ITERATIONS);
+
+    assertThat(report.brokenFindings()).isEmpty();
+    double planted =
+        Lever.newtonMetres(
+            PlainScore.worstMomentHalfGMm(rig.scenario(), rig.plan()), Lever.STANDARD_GRAVITY_M_S2);
+    assertThat(floor.floorNm()).isLessThanOrEqualTo(planted * (1.0 + 1.0e-9));
+    // What tiles a space wastes nothing, so that the pour is near.
+    assertThat(floor.floorNm() - floor.fixedNm()).isGreaterThan(0.85 * (planted - floor.fixedNm()));
+  }
+}
