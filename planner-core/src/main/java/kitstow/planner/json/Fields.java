@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import kitstow.planner.problem.Code;
@@ -157,6 +158,14 @@ final class Fields {
   /** A whole number that may be there. */
   int wholeOr(String key, Measure measure, int otherwise) {
     return Math.toIntExact(numberOr(key, measure, otherwise));
+  }
+
+  /** A whole number that may be there. */
+  OptionalInt wholeIfGiven(String key, Measure measure) {
+    OptionalLong number = numberIfGiven(key, measure);
+    return number.isPresent()
+        ? OptionalInt.of(Math.toIntExact(number.getAsLong()))
+        : OptionalInt.empty();
   }
 
   /** A text for people that must be there. */

@@ -64,6 +64,9 @@ public final class ReportWriter {
     out.object("verdict", fields -> verdict(report.verdict()));
     out.whole("brokenRules", report.brokenRules());
     out.object("frame", fields -> frame());
+    OutsideWriter outside = new OutsideWriter(loading, out);
+    out.object("outside", fields -> outside.alone());
+    out.listAlways("outsideTowing", loading.scenario().trailers(), outside::with);
     BodyWriter.bodies(report.situation(), out);
     StateWriter states = new StateWriter(loading, out);
     out.listAlways("states", report.states(), states::write);

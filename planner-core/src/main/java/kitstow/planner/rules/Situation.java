@@ -12,17 +12,21 @@ import kitstow.planner.model.RoofBars;
 import kitstow.planner.model.Settings;
 import kitstow.planner.model.Space;
 import kitstow.planner.packing.Contacts;
+import kitstow.planner.trip.AxleKerb;
+import kitstow.planner.trip.EmptyUte;
 import kitstow.planner.trip.Timeline;
 
 /** A loading with its trip, and what several rules look up in it. */
 public final class Situation {
   private final Loading loading;
   private final Timeline timeline;
+  private final AxleKerb kerb;
   private final Map<String, List<Contacts>> contactsBySpace = new LinkedHashMap<>();
 
   private Situation(Loading loading, Timeline timeline) {
     this.loading = loading;
     this.timeline = timeline;
+    this.kerb = EmptyUte.kerbOf(loading.scenario());
     for (Space space : loading.rig().spaces().values()) {
       if (standsOnFloor(space)) {
         List<PlacedItem> items = loading.in(space.id());
@@ -58,6 +62,11 @@ public final class Situation {
   /** Trip. */
   public Timeline timeline() {
     return timeline;
+  }
+
+  /** Axle loads of the ute at kerb. */
+  public AxleKerb kerb() {
+    return kerb;
   }
 
   /** Settings. */

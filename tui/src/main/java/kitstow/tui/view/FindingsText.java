@@ -120,7 +120,9 @@ public final class FindingsText {
           FRONT_AXLE_DROP,
           BALL_SHARE,
           FRONT_AXLE_FLOOR,
-          REAR_OVERHANG ->
+          REAR_OVERHANG,
+          OVERALL_LENGTH,
+          OVERALL_HEIGHT ->
           true;
       default -> isLimit(finding.rule()) && finding.severity() != Finding.Severity.NOTE;
     };
