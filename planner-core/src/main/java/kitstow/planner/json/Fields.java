@@ -214,7 +214,7 @@ final class Fields {
 
   /** A word that must be there. */
   <E extends Enum<E>> E word(String key, Words<E> words) {
-    return required(key, "write one of " + Shown.list(words.all()))
+    return required(key, "write one of " + words.listed())
         .flatMap(member -> Values.word(member, words, faults))
         .orElseGet(words::usable);
   }

@@ -11,6 +11,8 @@ final class BodyList {
   private final List<Body> bodies = new ArrayList<>();
   private final List<Body> view = Collections.unmodifiableList(bodies);
   private final Map<String, Integer> indexByKey = new LinkedHashMap<>();
+  private final Map<String, Integer> entryByKey = new LinkedHashMap<>();
+  private final List<Integer> entryByBody = new ArrayList<>();
   private final Map<Integer, Long> weighedWithUteG = new LinkedHashMap<>();
 
   /**
@@ -24,6 +26,8 @@ final class BodyList {
       throw new IllegalArgumentException("two bodies with one key: " + body.key());
     }
     bodies.add(body);
+    Integer entry = entryByKey.putIfAbsent(body.toleranceKey(), entryByKey.size());
+    entryByBody.add(entry == null ? entryByKey.size() - 1 : entry);
   }
 
   /**
@@ -43,6 +47,16 @@ final class BodyList {
   /** Tolerance of a body's own mass, grams, weighed with the ute or not. */
   long ownToleranceG(int body) {
     return weighedWithUteG.getOrDefault(body, bodies.get(body).toleranceG());
+  }
+
+  /** Number of the entry whose error a body shares, counted from 0. */
+  int entryOf(int body) {
+    return entryByBody.get(body);
+  }
+
+  /** How many entries have errors of their own. */
+  int entries() {
+    return entryByKey.size();
   }
 
   /** Index of a body, or -1. */

@@ -86,6 +86,16 @@ public final class Loading {
     return bodies.ownToleranceG(body);
   }
 
+  /** Number of the entry whose error a body shares, counted from 0: one for each tolerance key. */
+  public int entryOf(int body) {
+    return bodies.entryOf(body);
+  }
+
+  /** How many entries have errors of their own. */
+  public int entries() {
+    return bodies.entries();
+  }
+
   /** Index of a body, or -1. */
   public int indexOf(String key) {
     return bodies.indexOf(key);
