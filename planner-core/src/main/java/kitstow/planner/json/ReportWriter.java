@@ -238,6 +238,7 @@ public final class ReportWriter {
     out.near("limit", finding.limit(), 6);
     out.text("unit", finding.unit());
     out.text("source", finding.source());
+    out.word("sourceStatus", finding.status());
     out.text("message", finding.message());
     out.text("mend", finding.mend());
     out.textOrNull(

@@ -34,9 +34,9 @@ final class PracticeWords {
               + (check.value() < check.limit() ? " % or more" : " % or less");
       case REAR_OVERHANG ->
           "ute, body and load reach "
-              + Amounts.text(check.value())
+              + Amounts.whole(check.value())
               + " mm behind the rear axle, "
-              + Amounts.text(check.value() - check.limit())
+              + Amounts.whole(check.value() - check.limit())
               + " mm farther than the regulation that is asked for allows";
       case OVERALL_LENGTH, OVERALL_HEIGHT -> outside(check, figures, loading);
       case FRONT_AXLE_FLOOR ->
@@ -119,10 +119,10 @@ final class PracticeWords {
     boolean length = check.rule() == RuleId.OVERALL_LENGTH;
     OverallSize size = OverallSize.of(loading, figures.state());
     return "ute, load and trailer are "
-        + Amounts.text(check.value())
+        + Amounts.whole(check.value())
         + (length ? " mm long" : " mm high")
         + ", "
-        + Amounts.text(check.value() - check.limit())
+        + Amounts.whole(check.value() - check.limit())
         + " mm more than this leg takes; what reaches "
         + (length ? "farthest back" : "highest")
         + " is "
