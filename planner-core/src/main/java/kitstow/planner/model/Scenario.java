@@ -103,29 +103,51 @@ public record Scenario(
         /* overrides= */ List.of());
   }
 
+  /** The same scenario with another ute, or the same one loaded or weighed otherwise. */
+  public Scenario withUte(Ute other) {
+    return with(title, note, other, modules, items, trailers, trip, overrides);
+  }
+
+  /** The same scenario with other modules. */
+  public Scenario withModules(List<ModuleChoice> others) {
+    return with(title, note, ute, others, items, trailers, trip, overrides);
+  }
+
   /** The same scenario with other gear. */
   public Scenario withItems(List<Item> others) {
-    return with(others, trailers, trip, overrides);
+    return with(title, note, ute, modules, others, trailers, trip, overrides);
   }
 
   /** The same scenario on another trip. */
   public Scenario withTrip(List<Trailer> towed, Trip driven) {
-    return with(items, towed, driven, overrides);
+    return with(title, note, ute, modules, items, towed, driven, overrides);
   }
 
   /** The same scenario with other rules not kept. */
   public Scenario withOverrides(List<RuleOverride> others) {
-    return with(items, trailers, trip, others);
+    return with(title, note, ute, modules, items, trailers, trip, others);
+  }
+
+  /** The same scenario under another title, with another note. */
+  public Scenario titled(String name, String what) {
+    return with(name, what, ute, modules, items, trailers, trip, overrides);
   }
 
   private Scenario with(
-      List<Item> others, List<Trailer> towed, Trip driven, List<RuleOverride> not) {
+      String name,
+      String what,
+      Ute vehicle,
+      List<ModuleChoice> fitted,
+      List<Item> others,
+      List<Trailer> towed,
+      Trip driven,
+      List<RuleOverride> not) {
     return new Scenario(
         id,
-        title,
-        note,
+        name,
+        what,
         settings,
-        ute,
+        vehicle,
         tray,
         canopy,
         accessories,
@@ -135,7 +157,7 @@ public record Scenario(
         uteSpaces,
         traySpaces,
         canopySpaces,
-        modules,
+        fitted,
         others,
         towed,
         driven,

@@ -70,7 +70,13 @@ final class ActionUpdate {
       case SHEET_FINDINGS -> to(state, work, Sheet.FINDINGS);
       case SHEET_COMPARE -> to(state, work, Sheet.COMPARE);
       case SHEET_GEAR -> to(state, work, Sheet.GEAR);
-      case EDIT, ADD, REMOVE -> GearUpdate.apply(state, work, action);
+      case SHEET_TRIP -> to(state, work, Sheet.TRIP);
+      case SHEET_UTE -> to(state, work, Sheet.UTE);
+      case EDIT, ADD, REMOVE ->
+          looking.sheet() == Sheet.GEAR
+              ? GearUpdate.apply(state, work, action)
+              : EditUpdate.apply(state, work, action);
+      case EARLIER, LATER -> EditUpdate.apply(state, work, action);
       case KEEP -> kept(state, work);
       case FORGET_KEPT -> Step.to(state.keeping(List.of()).saying("No column is kept any more."));
       case TICK -> ticked(state, work);
@@ -142,6 +148,10 @@ final class ActionUpdate {
       int last = Math.max(0, work.design().scenario().items().size() - 1);
       Work at = work.with(looking.atRow(Math.max(0, Math.min(last, looking.row() + rows))));
       return looking(state, at, at.looking().at(GearUpdate.firstUnit(at)));
+    }
+    if (looking.sheet().edits()) {
+      int last = Math.max(0, EditRows.of(work).size() - 1);
+      return looking(state, work, looking.atRow(Math.min(last, looking.row() + rows)));
     }
     if (looking.sheet() != Sheet.LOAD) {
       return looking(state, work, looking.atRow(looking.row() + rows));
@@ -217,7 +227,7 @@ final class ActionUpdate {
 
   private static boolean needsAdvice(Sheet sheet) {
     return switch (sheet) {
-      case LOAD, LIMITS, GEAR -> false;
+      case LOAD, LIMITS, GEAR, TRIP, UTE -> false;
       case PACK, HOME, ROOM, FINDINGS, COMPARE -> true;
     };
   }

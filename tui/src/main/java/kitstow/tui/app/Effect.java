@@ -2,6 +2,7 @@ package kitstow.tui.app;
 
 import java.nio.file.Path;
 import kitstow.planner.report.CheckReport;
+import kitstow.tui.edit.Design;
 
 /** What an update asks to be done outside. */
 public sealed interface Effect {

@@ -2,9 +2,10 @@ package kitstow.tui.app;
 
 import java.util.List;
 import java.util.Optional;
-import kitstow.planner.model.Item;
+import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.report.CheckReport;
+import kitstow.tui.edit.Design;
 import kitstow.tui.keys.KeyPress;
 import kitstow.tui.keys.Target;
 
@@ -113,19 +114,18 @@ public sealed interface Msg {
    * @param design what they say
    * @param warnings what is probably not meant
    * @param recovered work on them that was not saved last time
-   * @param catalogue gear that can be added
+   * @param catalogue what can be added
    */
   record Opened(
       Source source,
       Design design,
       List<String> warnings,
       Optional<Design> recovered,
-      List<Item> catalogue)
+      Catalogue catalogue)
       implements Msg {
     /** Copies its collections. */
     public Opened {
       warnings = List.copyOf(warnings);
-      catalogue = List.copyOf(catalogue);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.StateFigures;
+import kitstow.tui.edit.Design;
 
 /** Searching for a plan: start, stop, what is found, and how it ends. */
 final class SearchUpdate {

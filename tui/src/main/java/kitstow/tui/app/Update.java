@@ -178,13 +178,13 @@ public final class Update {
     }
 
     @Override
-    public Step form(Overlay.Form form) {
-      return GearUpdate.form(state, form, key);
+    public Step editing(Overlay.Editing editing) {
+      return FormUpdate.pressed(state, editing.form(), key);
     }
 
     @Override
     public Step pick(Overlay.Pick pick) {
-      return GearUpdate.pick(state, pick, key);
+      return PickUpdate.pressed(state, pick, key);
     }
   }
 }

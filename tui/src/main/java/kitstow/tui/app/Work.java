@@ -4,12 +4,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import kitstow.planner.model.Item;
+import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.StateFigures;
+import kitstow.tui.edit.Design;
 
 /**
  * An opened scenario.
@@ -25,7 +26,7 @@ import kitstow.planner.report.StateFigures;
  * @param activity what is going on
  * @param saved what the files hold
  * @param packed body keys of units that are ticked on the pack list
- * @param catalogue gear that can be added
+ * @param catalogue what can be added
  */
 public record Work(
     Source source,
@@ -39,15 +40,14 @@ public record Work(
     Activity activity,
     Design saved,
     Set<String> packed,
-    List<Item> catalogue) {
+    Catalogue catalogue) {
   /** Copies its collections. */
   public Work {
     packed = Set.copyOf(packed);
-    catalogue = List.copyOf(catalogue);
   }
 
   /** Just opened. */
-  public static Work of(Source source, Design design, List<Item> catalogue) {
+  public static Work of(Source source, Design design, Catalogue catalogue) {
     return new Work(
         source,
         design,

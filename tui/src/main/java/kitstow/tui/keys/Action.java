@@ -32,12 +32,20 @@ public enum Action {
   FORGET_KEPT,
   /** The gear list. */
   SHEET_GEAR,
-  /** Changes the marked gear. */
+  /** The trip. */
+  SHEET_TRIP,
+  /** The ute and its fit-out. */
+  SHEET_UTE,
+  /** Changes what is marked. */
   EDIT,
-  /** Adds gear from the catalogue. */
+  /** Adds one of what is marked. */
   ADD,
-  /** Removes the marked gear. */
+  /** Removes what is marked. */
   REMOVE,
+  /** Has the marked leg driven earlier. */
+  EARLIER,
+  /** Has the marked leg driven later. */
+  LATER,
   /** Ticks a thing on the pack list. */
   TICK,
   /** The next page. */

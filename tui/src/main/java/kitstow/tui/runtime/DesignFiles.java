@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import kitstow.planner.json.PlanWriter;
 import kitstow.planner.json.ScenarioWriter;
-import kitstow.tui.app.Design;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Source;
 import kitstow.tui.cli.OutFile;
+import kitstow.tui.edit.Design;
 
 /**
  * Writes a design into files. A scenario that was changed on the screen goes into a file of its own

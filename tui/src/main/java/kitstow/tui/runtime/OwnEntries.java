@@ -64,7 +64,8 @@ final class OwnEntries {
         each(s.modules(), this::module),
         each(s.items(), this::item),
         s.trailers(),
-        s.trip());
+        s.trip(),
+        s.overrides());
   }
 
   private static <T> List<T> each(List<T> all, UnaryOperator<T> own) {

@@ -13,15 +13,14 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitstow.planner.model.Catalogue;
-import kitstow.planner.model.Item;
 import kitstow.planner.model.Scenario;
-import kitstow.tui.app.Design;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Shelf;
 import kitstow.tui.app.Source;
 import kitstow.tui.cli.CatalogueSource;
 import kitstow.tui.cli.CheckInput;
 import kitstow.tui.cli.InputFaults;
+import kitstow.tui.edit.Design;
 import kitstow.tui.view.Plain;
 
 /** Finds and reads the files of scenarios and plans. */
@@ -116,11 +115,10 @@ final class ScenarioFiles {
   }
 
   private Msg opened(Source source, Design design, InputFaults faults) {
-    List<Item> gear =
+    Catalogue found =
         CatalogueSource.read(catalogue.orElse(null), source.scenarioFile(), new InputFaults())
-            .map(Catalogue::gear)
-            .orElse(List.of());
-    return new Msg.Opened(source, design, faults.lines(), Recovery.find(source, design), gear);
+            .orElse(Catalogue.EMPTY);
+    return new Msg.Opened(source, design, faults.lines(), Recovery.find(source, design), found);
   }
 
   /** The file of the plan for a scenario: beside it, with the ending of plans. */

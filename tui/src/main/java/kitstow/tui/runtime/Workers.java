@@ -6,10 +6,10 @@ import java.util.function.Consumer;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.app.Advice;
-import kitstow.tui.app.Design;
 import kitstow.tui.app.Effect;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Source;
+import kitstow.tui.edit.Design;
 
 /** Does what updates ask for, each kind on a thread of its own, and tells what came of it. */
 final class Workers implements Effect.Doer, AutoCloseable {

@@ -31,20 +31,28 @@ final class GaugesView {
     List<LimitReading> limits = tightestFirst(figures);
     Subjects subjects = new Subjects(work.report().get().situation().loading());
     Area rows = area.belowTop(HEAD_ROWS);
-    int shownRows = limits.size() <= rows.rows() ? limits.size() : rows.rows() - 1;
-    for (int y = 0; y < shownRows; y++) {
-      LimitReading reading = limits.get(y);
-      Gauge.draw(
-          frame,
-          rows.belowTop(y).top(1),
-          subjects.limit(reading.rule(), reading.subjectId()),
-          reading.margin());
+    int shownLimits = 0;
+    int y = 0;
+    // One row is kept for what is not shown.
+    while (shownLimits < limits.size() && y < rows.rows() - 1) {
+      LimitReading reading = limits.get(shownLimits);
+      y +=
+          Gauge.draw(
+              frame,
+              rows.belowTop(y).aboveBottom(1),
+              subjects.limit(reading.rule(), reading.subjectId()),
+              reading.margin());
+      shownLimits++;
     }
     if (limits.isEmpty()) {
       frame.text(rows, 0, 0, "No limit applies in this moment.", Ink.PLAIN);
-    } else if (shownRows < limits.size()) {
+    } else if (shownLimits < limits.size()) {
       frame.text(
-          rows, 0, shownRows, "and " + (limits.size() - shownRows) + " more: 2 Limits", Ink.PLAIN);
+          rows,
+          0,
+          rows.rows() - 1,
+          "and " + (limits.size() - shownLimits) + " more: 2 Limits",
+          Ink.PLAIN);
     }
   }
 
@@ -61,11 +69,10 @@ final class GaugesView {
         area,
         0,
         0,
-        "Total "
-            + Figures.wholeLoadKg(figures.axles().totalKg())
-            + "  front "
+        Figures.wholeLoadKg(figures.axles().totalKg())
+            + " kg: front "
             + Figures.wholeLoadKg(figures.axles().frontKg())
-            + "  rear "
+            + " rear "
             + Figures.wholeLoadKg(figures.axles().rearKg())
             + (judged ? "" : " ..."),
         Ink.PLAIN);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.Shipped;
+import kitstow.tui.edit.Design;
 import org.junit.jupiter.api.Test;
 
 class MendsTest {

@@ -22,6 +22,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every page from the saved plan of the README, in three sizes, with Unicode and in ASCII. */
 class ScreenGoldenTest {
+  private static final KeyPress TAB = KeyPress.of(KeyName.TAB);
+
   private final List<String> lines = new ArrayList<>();
 
   @ParameterizedTest
@@ -45,6 +47,11 @@ class ScreenGoldenTest {
     for (Sheet sheet : Sheet.values()) {
       add(sheet.title(), pressed(state, KeyPress.sign('0' + sheet.number())));
     }
+    AppState trip = pressed(state, KeyPress.sign('9'));
+    add("A person", typed(pressed(pressed(trip, KeyPress.of(KeyName.ENTER)), TAB), "heavy"));
+    AppState ute = pressed(state, KeyPress.sign('0'));
+    add("A module", pressed(pressed(pressed(ute, KeyPress.of(KeyName.ENTER)), TAB), TAB));
+    add("From the catalogue", typed(pressed(ute, KeyPress.sign('n')), "drawer"));
     add("Keys", pressed(state, KeyPress.sign('?')));
     Golden.assertSame("screens/" + columns + "x" + rows + (ascii ? "-ascii" : "") + ".txt", lines);
   }
