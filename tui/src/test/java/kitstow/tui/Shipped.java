@@ -21,7 +21,8 @@ import kitstow.tui.edit.Design;
 public final class Shipped {
   private static final Path FOLDER = Path.of("..", "scenarios");
 
-  private static final Catalogue CATALOGUE =
+  /** The catalogue beside the shipped scenarios. */
+  public static final Catalogue CATALOGUE =
       CatalogueSource.read(null, FOLDER.resolve("x.json"), new InputFaults()).orElseThrow();
 
   /** The demonstration of the README. */

@@ -49,6 +49,10 @@ final class ActionUpdate {
       case HELP -> Step.to(state.with(new Overlay.Keys(0)));
       case BACK -> back(state);
       case TAKE -> take(state);
+      case BEGIN ->
+          Step.to(
+              state.saying("reading the catalogue ..."),
+              new Effect.ReadCatalogue(state.shelf().folder()));
       case UP -> moved(state, -1, 0, 1);
       case DOWN -> moved(state, 1, 0, -1);
       case LEFT -> moved(state, 0, -1, 0);
@@ -70,6 +74,7 @@ final class ActionUpdate {
       case SHEET_FINDINGS -> to(state, work, Sheet.FINDINGS);
       case SHEET_COMPARE -> to(state, work, Sheet.COMPARE);
       case SHEET_GEAR -> to(state, work, Sheet.GEAR);
+      case IMPORT -> Step.to(state.with(new Overlay.FileName("")));
       case SHEET_TRIP -> to(state, work, Sheet.TRIP);
       case SHEET_UTE -> to(state, work, Sheet.UTE);
       case EDIT, ADD, REMOVE ->

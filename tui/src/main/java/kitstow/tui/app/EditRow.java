@@ -21,6 +21,8 @@ public record EditRow(Part part, String id) {
     USE("Used along the way", ""),
     /** Axle loads as weighed. */
     WEIGHING("Weighing", ""),
+    /** A part that can come off. */
+    PART("Parts that come off", ""),
     /** What a tank holds. */
     TANK("Tanks", ""),
     /** A module. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import kitstow.planner.model.Leg;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Person;
+import kitstow.planner.model.RemovablePart;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Tank;
 import kitstow.planner.model.Trailer;
@@ -16,7 +17,7 @@ import kitstow.tui.edit.TankEditor;
 public final class EditRows {
   private static final List<Part> TRIP =
       List.of(Part.PERSON, Part.LEG, Part.TRAILER, Part.USE, Part.NAME);
-  private static final List<Part> UTE = List.of(Part.MODULE, Part.TANK, Part.WEIGHING);
+  private static final List<Part> UTE = List.of(Part.MODULE, Part.TANK, Part.PART, Part.WEIGHING);
 
   private EditRows() {}
 
@@ -45,6 +46,7 @@ public final class EditRows {
       case PERSON -> scenario.trip().people().stream().map(Person::id).toList();
       case LEG -> scenario.trip().legs().stream().map(Leg::id).toList();
       case TRAILER -> scenario.trailers().stream().map(Trailer::id).toList();
+      case PART -> scenario.ute().parts().stream().map(RemovablePart::id).toList();
       case TANK -> TankEditor.all(scenario).stream().map(Tank::id).toList();
       case MODULE -> scenario.modules().stream().map(choice -> choice.module().id()).toList();
       case NAME, USE, WEIGHING -> List.of(part.title());
@@ -72,6 +74,11 @@ public final class EditRows {
   /** The trailer of an id. */
   public static Optional<Trailer> trailer(Scenario scenario, String id) {
     return scenario.trailers().stream().filter(one -> one.id().equals(id)).findFirst();
+  }
+
+  /** The part of an id. */
+  public static Optional<RemovablePart> part(Scenario scenario, String id) {
+    return scenario.ute().parts().stream().filter(one -> one.id().equals(id)).findFirst();
   }
 
   /** The tank of an id. */

@@ -12,6 +12,7 @@ import kitstow.tui.edit.LegEditor;
 import kitstow.tui.edit.ModuleEditor;
 import kitstow.tui.edit.Modules;
 import kitstow.tui.edit.NameEditor;
+import kitstow.tui.edit.PartEditor;
 import kitstow.tui.edit.PersonEditor;
 import kitstow.tui.edit.TankEditor;
 import kitstow.tui.edit.TrailerEditor;
@@ -49,6 +50,7 @@ final class EditUpdate {
       case TRAILER -> new TrailerEditor(scenario, EditRows.trailer(scenario, row.id()));
       case USE -> new ConsumptionEditor(scenario);
       case WEIGHING -> new WeighingEditor(scenario);
+      case PART -> new PartEditor(EditRows.part(scenario, row.id()).orElseThrow());
       case TANK -> new TankEditor(EditRows.tank(scenario, row.id()).orElseThrow());
       case MODULE -> new ModuleEditor(design, EditRows.module(scenario, row.id()).orElseThrow());
     };
@@ -80,7 +82,7 @@ final class EditUpdate {
           EditRows.module(scenario, row.id())
               .map(one -> gone(state, one.module().title(), Modules.without(design, one)))
               .orElse(Step.to(state));
-      case NAME, USE, WEIGHING, TANK -> Step.to(state);
+      case NAME, USE, WEIGHING, TANK, PART -> Step.to(state);
     };
   }
 
@@ -141,7 +143,7 @@ final class EditUpdate {
       case MODULE ->
           EditRows.module(scenario, row.id()).flatMap(one -> Modules.needed(scenario, one));
       case TRAILER -> Optional.empty();
-      case NAME, USE, WEIGHING, TANK -> Optional.of("it cannot be removed, only changed");
+      case NAME, USE, WEIGHING, TANK, PART -> Optional.of("it cannot be removed, only changed");
     };
   }
 

@@ -17,6 +17,12 @@ public sealed interface Effect {
     /** Reads a scenario, and a plan for it if there is one. */
     void open(Path file);
 
+    /** Reads the catalogue for a folder, to begin a scenario with. */
+    void catalogue(Path folder);
+
+    /** Reads a table of gear; a name without a folder is looked for beside the scenario. */
+    void gear(String file, Source source);
+
     /** Judges a design; an older one that waits may be left out. */
     void judge(Design design);
 
@@ -55,6 +61,22 @@ public sealed interface Effect {
     @Override
     public void by(Doer doer) {
       doer.open(file);
+    }
+  }
+
+  /** Read the catalogue. */
+  record ReadCatalogue(Path folder) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.catalogue(folder);
+    }
+  }
+
+  /** Read a table of gear. */
+  record ReadGear(String file, Source source) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.gear(file, source);
     }
   }
 

@@ -20,35 +20,43 @@ final class FormUpdate {
   }
 
   static Step pressed(AppState state, Form form, KeyPress key) {
-    String text = form.text();
-    boolean words = !form.field().words().isEmpty();
     return switch (key.key()) {
       case ESCAPE -> Step.to(state.with(Overlay.NONE).saying("Not changed."));
-      case TAB, DOWN -> shown(state, form.in(form.at() + 1));
-      case BACK_TAB, UP -> shown(state, form.in(form.at() - 1));
-      case LEFT -> shown(state, form.turned(-1));
-      case RIGHT -> shown(state, form.turned(1));
-      case BACKSPACE -> shown(state, words ? form : form.with(shorter(text)));
-      case DELETE -> shown(state, words ? form : form.with(""));
+      case ENTER ->
+          form.sound() && state.work().isPresent()
+              ? done(
+                  state,
+                  form.editor().deed(),
+                  form.editor().after(state.work().get().design(), form))
+              : refused(state);
+      default -> shown(state, filled(form, key));
+    };
+  }
+
+  /** A form after a key that fills it in or goes on to another field. */
+  static Form filled(Form form, KeyPress key) {
+    boolean words = !form.field().words().isEmpty();
+    return switch (key.key()) {
+      case TAB, DOWN -> form.in(form.at() + 1);
+      case BACK_TAB, UP -> form.in(form.at() - 1);
+      case LEFT -> form.turned(-1);
+      case RIGHT -> form.turned(1);
+      case BACKSPACE -> words ? form : form.with(shorter(form.text()));
+      case DELETE -> words ? form : form.with("");
       case SIGN -> {
         String sign = Character.toString(key.sign());
-        yield shown(state, words ? form.turnedTo(sign) : form.typed(sign));
+        yield words ? form.turnedTo(sign) : form.typed(sign);
       }
-      case ENTER -> taken(state, form);
-      default -> Step.to(state);
+      default -> form;
     };
+  }
+
+  static Step refused(AppState state) {
+    return Step.to(state.saying("Put right what is marked first, or Esc to leave it."));
   }
 
   static String shorter(String text) {
     return text.isEmpty() ? text : text.substring(0, text.offsetByCodePoints(text.length(), -1));
-  }
-
-  private static Step taken(AppState state, Form form) {
-    if (!form.sound() || state.work().isEmpty()) {
-      return Step.to(state.saying("Put right what is marked first, or Esc to leave it."));
-    }
-    Design after = form.editor().after(state.work().get().design(), form);
-    return done(state, form.editor().deed(), after);
   }
 
   /** Does it, unless it makes a scenario that could not be read again. */

@@ -3,6 +3,7 @@ package kitstow.tui.app;
 import java.util.List;
 import java.util.Optional;
 import kitstow.planner.model.Catalogue;
+import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.edit.Design;
@@ -36,6 +37,15 @@ public sealed interface Msg {
 
     /** See {@link NotOpened}. */
     R notOpened(List<String> faults);
+
+    /** See {@link CatalogueRead}. */
+    R catalogueRead(Catalogue catalogue);
+
+    /** See {@link GearRead}. */
+    R gearRead(List<Item> items);
+
+    /** See {@link GearRefused}. */
+    R gearRefused(List<String> faults);
 
     /** See {@link Judged}. */
     R judged(Judged judged);
@@ -144,6 +154,40 @@ public sealed interface Msg {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.notOpened(faults);
+    }
+  }
+
+  /** The catalogue was read. */
+  record CatalogueRead(Catalogue catalogue) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.catalogueRead(catalogue);
+    }
+  }
+
+  /** A table of gear was read. */
+  record GearRead(List<Item> items) implements Msg {
+    /** Copies its collections. */
+    public GearRead {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.gearRead(items);
+    }
+  }
+
+  /** A table of gear could not be used. */
+  record GearRefused(List<String> faults) implements Msg {
+    /** Copies its collections. */
+    public GearRefused {
+      faults = List.copyOf(faults);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.gearRefused(faults);
     }
   }
 

@@ -2,8 +2,10 @@ package kitstow.tui.app;
 
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.model.Catalogue;
 import kitstow.tui.edit.Design;
 import kitstow.tui.edit.Form;
+import kitstow.tui.edit.Founding;
 
 /** What lies over the page. */
 public sealed interface Overlay {
@@ -35,6 +37,12 @@ public sealed interface Overlay {
 
     /** See {@link Pick}. */
     R pick(Pick pick);
+
+    /** See {@link Begin}. */
+    R begin(Begin begin);
+
+    /** See {@link FileName}. */
+    R fileName(FileName fileName);
   }
 
   /** Nothing. */
@@ -135,6 +143,32 @@ public sealed interface Overlay {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.pick(this);
+    }
+  }
+
+  /**
+   * A new scenario is begun.
+   *
+   * @param founding what it is begun with
+   * @param form its fields
+   * @param catalogue what can be added to it
+   */
+  record Begin(Founding founding, Form form, Catalogue catalogue) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.begin(this);
+    }
+  }
+
+  /**
+   * The name of a file is asked for, from which gear is read.
+   *
+   * @param typed what was typed so far
+   */
+  record FileName(String typed) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.fileName(this);
     }
   }
 }

@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import kitstow.planner.model.FitOutModule;
 import kitstow.planner.model.Item;
+import kitstow.planner.model.ModuleChoice;
 import kitstow.tui.edit.Design;
+import kitstow.tui.edit.Form;
 import kitstow.tui.edit.Gear;
+import kitstow.tui.edit.ModuleEditor;
 import kitstow.tui.edit.Modules;
 import kitstow.tui.keys.KeyPress;
 
@@ -74,8 +77,17 @@ final class PickUpdate {
                   + entry.size().heightMm()
                   + " mm."));
     }
-    int row = after.get().scenario().modules().size() - 1;
+    List<ModuleChoice> modules = after.get().scenario().modules();
+    int row = modules.size() - 1;
     Work at = work.with(work.looking().atRow(row));
-    return FormUpdate.done(state.with(at), "add " + entry.title(), after.get());
+    Step added = FormUpdate.done(state.with(at), "add " + entry.title(), after.get());
+    return added.state().overlay().equals(Overlay.NONE)
+        ? added.to(bayOf(after.get(), modules.get(row)))
+        : added;
+  }
+
+  /** The form of a module that was added just now, at the field of its bay. */
+  private static Overlay bayOf(Design design, ModuleChoice added) {
+    return new Overlay.Editing(Form.of(new ModuleEditor(design, added)).in(ModuleEditor.BAY_FIELD));
   }
 }

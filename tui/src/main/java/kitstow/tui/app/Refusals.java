@@ -31,6 +31,7 @@ public final class Refusals {
               when(work.past().undone().isEmpty(), "there is nothing to do again"));
       case SAVE -> anyOf(busy(searching), when(!work.unsaved(), "the files hold all this already"));
       case SEARCH_LONGER -> busy(searching);
+      case IMPORT -> busy(searching);
       case EDIT, ADD, REMOVE, EARLIER, LATER ->
           anyOf(
               busy(searching),

@@ -2,6 +2,8 @@ package kitstow.tui.app;
 
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.model.Catalogue;
+import kitstow.planner.model.Item;
 import kitstow.tui.keys.Action;
 import kitstow.tui.keys.KeyMap;
 import kitstow.tui.keys.KeyPress;
@@ -100,6 +102,21 @@ public final class Update {
     }
 
     @Override
+    public Step catalogueRead(Catalogue catalogue) {
+      return BeginUpdate.catalogueRead(state, catalogue);
+    }
+
+    @Override
+    public Step gearRead(List<Item> items) {
+      return BeginUpdate.gearRead(state, items);
+    }
+
+    @Override
+    public Step gearRefused(List<String> faults) {
+      return Step.to(state.saying("").with(new Overlay.Told("This table cannot be used", faults)));
+    }
+
+    @Override
     public Step judged(Msg.Judged judged) {
       Optional<Work> of = state.work().filter(work -> work.design().equals(judged.design()));
       return of.map(work -> ActionUpdate.advised(state.with(work.with(judged.report()))))
@@ -180,6 +197,16 @@ public final class Update {
     @Override
     public Step editing(Overlay.Editing editing) {
       return FormUpdate.pressed(state, editing.form(), key);
+    }
+
+    @Override
+    public Step begin(Overlay.Begin begin) {
+      return BeginUpdate.pressed(state, begin, key);
+    }
+
+    @Override
+    public Step fileName(Overlay.FileName fileName) {
+      return BeginUpdate.fileName(state, fileName, key);
     }
 
     @Override

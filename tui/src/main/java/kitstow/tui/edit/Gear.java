@@ -3,7 +3,9 @@ package kitstow.tui.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Item;
+import kitstow.planner.model.KnownMass;
 import kitstow.planner.model.RemovablePart;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Trip;
@@ -27,6 +29,55 @@ public final class Gear {
       scenario = scenario.withItems(items).withTrip(scenario.trailers(), trip);
     }
     return new Design(scenario, design.plan());
+  }
+
+  /**
+   * With the pieces of a table: what has the id of a piece takes that one's figures, all else is
+   * added. What a table has no column for stays as it was: room kept clear, growth, pin, further
+   * shapes.
+   */
+  public static Design merged(Design design, List<Item> table) {
+    List<Item> items = new ArrayList<>();
+    List<Item> rest = new ArrayList<>(table);
+    for (Item old : design.scenario().items()) {
+      Optional<Item> row = table.stream().filter(one -> one.id().equals(old.id())).findFirst();
+      row.ifPresent(rest::remove);
+      items.add(row.map(one -> renewed(old, one)).orElse(old));
+    }
+    return with(Tidy.plan(design.scenario().withItems(items), design.plan()), rest);
+  }
+
+  private static Item renewed(Item old, Item row) {
+    List<SizeMm> shapes = new ArrayList<>(old.shapes());
+    shapes.set(0, row.shapes().get(0));
+    KnownMass mass = Words.mass(row.mass().massG(), row.mass().source(), Optional.of(old.mass()));
+    boolean same =
+        mass.equals(old.mass())
+            && shapes.equals(old.shapes())
+            && row.content().equals(old.content())
+            && row.turns().equals(old.turns())
+            && row.bearsG() == old.bearsG()
+            && row.marks().equals(old.marks())
+            && row.reach() == old.reach();
+    return new Item(
+        old.id(),
+        row.title(),
+        same ? old.entryId() : row.entryId(),
+        same ? old.source() : row.source(),
+        shapes,
+        mass,
+        row.content(),
+        row.turns(),
+        row.bearsG(),
+        old.keepClear(),
+        row.marks(),
+        row.reach(),
+        row.group(),
+        row.need(),
+        row.value(),
+        row.quantity(),
+        old.growth(),
+        old.pin());
   }
 
   private static Item named(Item item, String id) {

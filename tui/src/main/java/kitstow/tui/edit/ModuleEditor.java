@@ -14,6 +14,9 @@ import kitstow.planner.model.Scenario;
 
 /** A module: the bay it stands in, where a search may put it, how much it is wanted. */
 public final class ModuleEditor implements Editor {
+  /** Place of the field of its bay. */
+  public static final int BAY_FIELD = 1;
+
   private static final String OUT = "left out";
   private static final String STAYS = "leaves it there";
   private static final String MOVES = "may move it";

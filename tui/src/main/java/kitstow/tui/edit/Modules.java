@@ -1,6 +1,7 @@
 package kitstow.tui.edit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,11 +16,23 @@ import kitstow.planner.model.Pin;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Tank;
 import kitstow.planner.model.Trip;
+import kitstow.planner.model.Zone;
 
 /** The fit-out with a module more, less, or elsewhere. */
 public final class Modules {
   /** What leaving out a module that must be there costs, as files are read. */
   private static final int MUST_VALUE = 100;
+
+  /** Where a module is tried first: most belong in a canopy, few on a roof. */
+  private static final List<Zone> LIKELY =
+      List.of(
+          Zone.CANOPY,
+          Zone.TRAY,
+          Zone.UNDER_TRAY,
+          Zone.REAR_CARRIER,
+          Zone.CANOPY_ROOF,
+          Zone.CAB_ROOF,
+          Zone.CAB);
 
   private Modules() {}
 
@@ -48,15 +61,18 @@ public final class Modules {
   }
 
   /**
-   * With a module of the catalogue in the first free bay that takes it; its tanks are full and used
-   * up last.
+   * With a module of the catalogue in the likeliest free bay that takes it; its tanks are full and
+   * used up last.
    *
    * @return nothing where no free bay takes it
    */
   public static Optional<Design> with(Design design, FitOutModule entry) {
     Scenario scenario = design.scenario();
     Bays bays = new Bays(design);
-    Optional<Bay> free = bays.taking(entry).stream().filter(bays::isFree).findFirst();
+    Optional<Bay> free =
+        bays.taking(entry).stream()
+            .filter(bays::isFree)
+            .min(Comparator.comparingInt(bay -> LIKELY.indexOf(bay.zone())));
     return free.map(
         bay -> {
           String id = Ids.free(scenario, entry.id());

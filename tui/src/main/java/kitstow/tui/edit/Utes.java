@@ -2,6 +2,7 @@ package kitstow.tui.edit;
 
 import java.util.List;
 import kitstow.planner.model.EmptyAxleLoads;
+import kitstow.planner.model.RemovablePart;
 import kitstow.planner.model.Tank;
 import kitstow.planner.model.Ute;
 
@@ -9,7 +10,16 @@ import kitstow.planner.model.Ute;
 final class Utes {
   private Utes() {}
 
-  static Ute with(Ute u, EmptyAxleLoads empty, List<Tank> tanks) {
+  static Ute with(Ute ute, EmptyAxleLoads empty, List<Tank> tanks) {
+    return with(ute, empty, tanks, ute.parts());
+  }
+
+  static Ute with(Ute ute, List<RemovablePart> parts) {
+    return with(ute, ute.empty(), ute.fuelTanks(), parts);
+  }
+
+  private static Ute with(
+      Ute u, EmptyAxleLoads empty, List<Tank> tanks, List<RemovablePart> parts) {
     return new Ute(
         u.id(),
         u.title(),
@@ -26,7 +36,7 @@ final class Utes {
         u.seats(),
         tanks,
         u.ball(),
-        u.parts(),
+        parts,
         u.springHangers(),
         u.rearmostXMm(),
         u.cabRoofZMm(),

@@ -36,6 +36,10 @@ public enum Action {
   SHEET_TRIP,
   /** The ute and its fit-out. */
   SHEET_UTE,
+  /** Begins a new scenario. */
+  BEGIN,
+  /** Reads gear from a table. */
+  IMPORT,
   /** Changes what is marked. */
   EDIT,
   /** Adds one of what is marked. */

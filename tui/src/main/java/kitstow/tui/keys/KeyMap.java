@@ -36,6 +36,7 @@ public final class KeyMap {
   private static List<Binding> all() {
     List<Binding> all = new ArrayList<>();
     add(all, Action.TAKE, "open", "open what is marked", Set.of(SHELF), of(KeyName.ENTER));
+    add(all, Action.BEGIN, "new", "begin a scenario from the catalogue", Set.of(SHELF), sign('n'));
     add(all, Action.TICK, "tick", "tick it off, or take the tick away", Set.of(PACKING), sign(' '));
     add(
         all,
@@ -45,6 +46,13 @@ public final class KeyMap {
         Set.of(GEAR),
         of(KeyName.ENTER));
     add(all, Action.ADD, "new", "add gear from the catalogue", Set.of(GEAR), sign('n'));
+    add(
+        all,
+        Action.IMPORT,
+        "table",
+        "read gear from a table of comma-separated values",
+        Set.of(GEAR),
+        sign('i'));
     add(
         all,
         Action.REMOVE,

@@ -35,17 +35,17 @@ final class DesignFiles {
         .orElse(new Msg.Saved(target, design));
   }
 
-  /** The file itself if it is one of ours, else one beside it that is not there yet. */
+  /** The file itself if it is ours or not there yet, else one beside it that is not there yet. */
   private static Source own(Source source) {
     String name = source.scenarioFile().getFileName().toString();
     String stem = name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
-    if (stem.contains(OWN)) {
-      return source;
+    if (source.ours() || stem.contains(OWN) || !Files.exists(source.scenarioFile())) {
+      return new Source(source.scenarioFile(), source.planFile(), /* ours= */ true);
     }
     Path file = source.scenarioFile().resolveSibling(stem + OWN + ENDING);
     for (int i = 2; Files.exists(file); i++) {
       file = source.scenarioFile().resolveSibling(stem + OWN + "-" + i + ENDING);
     }
-    return new Source(file, ScenarioFiles.planOf(file));
+    return new Source(file, ScenarioFiles.planOf(file), /* ours= */ true);
   }
 }

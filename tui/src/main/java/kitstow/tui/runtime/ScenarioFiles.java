@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -13,12 +14,14 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitstow.planner.model.Catalogue;
+import kitstow.planner.model.Item;
 import kitstow.planner.model.Scenario;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Shelf;
 import kitstow.tui.app.Source;
 import kitstow.tui.cli.CatalogueSource;
 import kitstow.tui.cli.CheckInput;
+import kitstow.tui.cli.GearCsv;
 import kitstow.tui.cli.InputFaults;
 import kitstow.tui.edit.Design;
 import kitstow.tui.view.Plain;
@@ -119,6 +122,27 @@ final class ScenarioFiles {
         CatalogueSource.read(catalogue.orElse(null), source.scenarioFile(), new InputFaults())
             .orElse(Catalogue.EMPTY);
     return new Msg.Opened(source, design, faults.lines(), Recovery.find(source, design), found);
+  }
+
+  /** The catalogue that scenarios in a folder are made from. */
+  Msg catalogue(Path folder) {
+    InputFaults faults = new InputFaults();
+    return CatalogueSource.read(catalogue.orElse(null), folder.resolve("x" + ENDING), faults)
+        .<Msg>map(Msg.CatalogueRead::new)
+        .orElseGet(() -> new Msg.NotOpened(faults.lines()));
+  }
+
+  /** Gear from a table; a name without a folder is looked for beside the scenario. */
+  static Msg gear(String name, Source source) {
+    InputFaults faults = new InputFaults();
+    Optional<List<Item>> items;
+    try {
+      items = GearCsv.read(source.scenarioFile().resolveSibling(name.strip()), faults);
+    } catch (InvalidPathException e) {
+      return new Msg.GearRefused(
+          List.of("\"" + Plain.safe(name) + "\" cannot be the name of a file."));
+    }
+    return items.<Msg>map(Msg.GearRead::new).orElseGet(() -> new Msg.GearRefused(faults.lines()));
   }
 
   /** The file of the plan for a scenario: beside it, with the ending of plans. */

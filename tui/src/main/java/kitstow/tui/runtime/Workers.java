@@ -21,6 +21,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
   private final Latest<CheckReport> advise;
   private final Latest<Path> lister;
   private final Latest<Path> opener;
+  private final Latest<Runnable> reader;
   private final Latest<Runnable> keeper;
   private final Searcher searcher;
 
@@ -33,6 +34,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
     this.advise = new Latest<>("advise", guarded(this::adviseNow));
     this.lister = new Latest<>("list", guarded(this::listNow));
     this.opener = new Latest<>("open", guarded(this::openNow));
+    this.reader = new Latest<>("read", guarded(Runnable::run));
     this.keeper = new Latest<>("keep", guarded(Runnable::run));
     this.searcher = new Searcher(tell, fault);
   }
@@ -84,6 +86,16 @@ final class Workers implements Effect.Doer, AutoCloseable {
   }
 
   @Override
+  public void catalogue(Path folder) {
+    reader.ask(() -> tell.accept(files.catalogue(folder)));
+  }
+
+  @Override
+  public void gear(String file, Source source) {
+    reader.ask(() -> tell.accept(ScenarioFiles.gear(file, source)));
+  }
+
+  @Override
   public void judge(Design design) {
     judge.ask(design);
   }
@@ -130,6 +142,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
     advise.close();
     lister.close();
     opener.close();
+    reader.close();
     keeper.close();
     searcher.close();
   }

@@ -2,6 +2,7 @@ package kitstow.tui.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import kitstow.planner.model.Bay;
 import kitstow.planner.model.Consumption;
@@ -10,7 +11,9 @@ import kitstow.planner.model.KnownMass;
 import kitstow.planner.model.Leg;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Need;
+import kitstow.planner.model.PartState;
 import kitstow.planner.model.Person;
+import kitstow.planner.model.RemovablePart;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Seat;
 import kitstow.planner.model.Surface;
@@ -39,6 +42,10 @@ record EditText(String name, String facts) {
           EditRows.trailer(scenario, row.id()).map(one -> of(one, scenario)).orElseThrow();
       case USE -> used(scenario.trip().consumption());
       case WEIGHING -> weighed(scenario.ute().empty());
+      case PART ->
+          EditRows.part(scenario, row.id())
+              .map(one -> new EditText(one.title(), kg(one.mass()) + ", " + state(one)))
+              .orElseThrow();
       case TANK -> EditRows.tank(scenario, row.id()).map(EditText::of).orElseThrow();
       case MODULE -> EditRows.module(scenario, row.id()).map(one -> of(one, design)).orElseThrow();
     };
@@ -137,6 +144,12 @@ record EditText(String name, String facts) {
             + Measures.thousandths(empty.rear().massG())
             + " kg",
         FactsView.word(empty.front().source()) + ", " + empty.date() + ": " + empty.source());
+  }
+
+  private static String state(RemovablePart part) {
+    return part.state() == PartState.ON
+        ? "on"
+        : FactsView.word(part.state()).toUpperCase(Locale.ROOT);
   }
 
   private static EditText of(Tank tank) {

@@ -1,10 +1,10 @@
 package kitstow.tui.screen;
 
 import java.util.List;
-import java.util.Optional;
 import kitstow.tui.edit.Field;
 import kitstow.tui.edit.Form;
 import kitstow.tui.keys.Target;
+import kitstow.tui.view.Page;
 import kitstow.tui.widget.Area;
 import kitstow.tui.widget.Frame;
 import kitstow.tui.widget.Ink;
@@ -14,7 +14,8 @@ import kitstow.tui.widget.Lines;
 final class FormView {
   private static final int LEAST_TITLE = 10;
   private static final int MOST_TITLE = 34;
-  private static final int HELP_ROWS = 2;
+  private static final int HELP_ROWS = 4;
+  private static final int DETAIL_ROWS = 2;
 
   private FormView() {}
 
@@ -33,6 +34,7 @@ final class FormView {
       frame.target(row, new Target.Row(first + y));
     }
     Lines.more(frame, rows, first, fields.size());
+    detail(frame, inside.bottom(HELP_ROWS - 1).top(DETAIL_ROWS), form, rows.columns() - title - 2);
     frame.text(
         inside.bottom(1),
         0,
@@ -52,13 +54,26 @@ final class FormView {
     Area right = row.rightOf(title + 2);
     Ink ink = !here ? Ink.PLAIN : form.overwrites() ? Ink.PICKED : Ink.STRONG;
     int taken = frame.text(right, 0, 0, shown, ink);
-    Optional<String> fault = form.fault(field);
-    if (fault.isPresent()) {
-      frame.text(right, taken + 2, 0, "! " + fault.get(), Ink.BROKEN);
-    } else {
-      form.editor()
-          .note(form, field)
-          .ifPresent(note -> frame.text(right, taken + 2, 0, note, Ink.PLAIN));
+    boolean wrong = form.fault(field).isPresent();
+    frame.text(right, taken + 2, 0, remark(form, field), wrong ? Ink.BROKEN : Ink.PLAIN);
+  }
+
+  private static String remark(Form form, Field field) {
+    return form.fault(field)
+        .map(fault -> "! " + fault)
+        .orElseGet(() -> form.editor().note(form, field).orElse(""));
+  }
+
+  /** What stands in the field one is in, whole, where its row is too short for it. */
+  private static void detail(Frame frame, Area area, Form form, int columns) {
+    String remark = remark(form, form.field());
+    if (form.text().length() + remark.length() + 6 <= columns) {
+      return;
+    }
+    int y = 0;
+    for (String line : Page.wrapped(form.text() + "  " + remark, area.columns())) {
+      frame.text(area, 0, y, line, Ink.PLAIN);
+      y++;
     }
   }
 }

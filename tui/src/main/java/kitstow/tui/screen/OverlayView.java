@@ -73,6 +73,22 @@ final class OverlayView {
     }
 
     @Override
+    public Area begin(Overlay.Begin begin) {
+      return FormView.draw(frame, all, begin.form());
+    }
+
+    @Override
+    public Area fileName(Overlay.FileName fileName) {
+      List<String> lines =
+          List.of(
+              "File: " + fileName.typed() + "_",
+              "",
+              "As kitstow gear SCENARIO --csv writes it; beside the scenario, or with its folder.",
+              "Gear of a known id takes the figures of its row, all else is added.");
+      return box(frame, all, "Gear from a table; Enter reads it, Esc leaves", wrapped(lines), 0);
+    }
+
+    @Override
     public Area pick(Overlay.Pick pick) {
       return PickView.draw(frame, all, state, pick);
     }

@@ -131,6 +131,8 @@ class UteEditTest {
     desk.type("0nlocker");
     assertThat(shown()).contains("Gas locker");
     desk.press(KeyName.ENTER).judge();
+    assertThat(shown()).contains("Stands in").contains("Done: add Gas locker");
+    desk.press(KeyName.ENTER);
     assertThat(scenario().modules()).hasSize(modules + 1);
     ModuleChoice added = scenario().modules().get(modules);
     assertThat(desk.work().design().plan().moduleBays()).containsKey(added.module().id());
@@ -141,8 +143,7 @@ class UteEditTest {
   void whatFitsNoFreeBayIsNotAdded() {
     desk.type("0");
     for (int i = 0; i < 5; i++) {
-      desk.type("ntrundle").press(KeyName.ENTER);
-      desk.press(KeyName.ESCAPE).type("0");
+      desk.type("ntrundle").press(KeyName.ENTER).press(KeyName.ESCAPE);
     }
     desk.type("ntrundle").press(KeyName.ENTER);
     assertThat(desk.state().note()).contains("No free bay takes its 1650 (deep) x 950 x 200 mm");

@@ -37,6 +37,9 @@ class ScreenGoldenTest {
     AppState open = Shipped.REMOTE.opened(size, ascii);
     AppState chosen = typed(pressed(open, KeyPress.sign('/')), "fridge");
     add("Find", chosen);
+    AppState begun =
+        Update.apply(shelf(size, ascii), new Msg.CatalogueRead(Shipped.CATALOGUE)).state();
+    add("A new scenario", typed(pressed(begun, TAB), "m"));
     AppState state = pressed(chosen, KeyPress.of(KeyName.ENTER));
     for (Eye eye : Eye.values()) {
       add(eye.title(), state);
@@ -52,6 +55,9 @@ class ScreenGoldenTest {
     AppState ute = pressed(state, KeyPress.sign('0'));
     add("A module", pressed(pressed(pressed(ute, KeyPress.of(KeyName.ENTER)), TAB), TAB));
     add("From the catalogue", typed(pressed(ute, KeyPress.sign('n')), "drawer"));
+    add(
+        "Gear from a table",
+        typed(pressed(pressed(state, KeyPress.sign('8')), KeyPress.sign('i')), "gear.csv"));
     add("Keys", pressed(state, KeyPress.sign('?')));
     Golden.assertSame("screens/" + columns + "x" + rows + (ascii ? "-ascii" : "") + ".txt", lines);
   }
