@@ -39,6 +39,7 @@ public final class Audit {
     LidAudit.judge(audited, findings);
     CompanyAudit.judge(audited, findings);
     ReachAudit.judge(audited, findings);
+    StopAudit.judge(audited, findings);
     NeedAudit.judge(audited, findings);
     return findings.inOrder();
   }

@@ -43,9 +43,7 @@ final class DoorAudit {
     Span along = fitted.bay().facing() == Facing.REAR ? module.block().y() : module.block().x();
     Span upward = new Span(module.block().z().fromMm(), highestMm(audited, module));
     for (FittedDoor door : doors) {
-      boolean inside =
-          along(door).holds(along) && upward(door).holds(upward) && isClear(door, along, upward);
-      if (inside) {
+      if (letsPass(door, along, upward)) {
         return;
       }
     }
@@ -86,13 +84,19 @@ final class DoorAudit {
     findings.broken(RuleId.DOOR_APERTURE, item.key(), space.id());
   }
 
-  private static Optional<Facing> doorSide(Space space) {
+  /** The side whose doors a space is filled through; none where it is filled otherwise. */
+  static Optional<Facing> doorSide(Space space) {
     return switch (space.access()) {
       case LEFT -> Optional.of(Facing.LEFT);
       case RIGHT -> Optional.of(Facing.RIGHT);
       case REAR -> Optional.of(Facing.REAR);
       case FACE, ABOVE, FRONT -> Optional.empty();
     };
+  }
+
+  /** Whether a section passes just where it is. */
+  static boolean letsPass(FittedDoor door, Span along, Span upward) {
+    return along(door).holds(along) && upward(door).holds(upward) && isClear(door, along, upward);
   }
 
   /**
@@ -110,9 +114,7 @@ final class DoorAudit {
       for (int lower : lowers) {
         Span along = new Span(start, start + acrossMm);
         Span upward = new Span(lower, lower + highMm);
-        if (along(door).holds(along)
-            && upward(door).holds(upward)
-            && isClear(door, along, upward)) {
+        if (letsPass(door, along, upward)) {
           return true;
         }
       }

@@ -7,16 +7,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kitstow.planner.model.AccessAxis;
+import kitstow.planner.model.Mark;
 import kitstow.planner.model.Reach;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Zone;
 
-/** Emergency gear comes out of its space without moving anything else. */
+/** Emergency gear comes out of its space without moving anything else; the cab holds its own. */
 final class ReachAudit {
   private ReachAudit() {}
 
   static void judge(AuditCase audited, Findings findings) {
     for (AuditedItem item : audited.items()) {
+      if (item.item().marks().contains(Mark.CAB) && item.space().zone() != Zone.CAB) {
+        findings.broken(RuleId.CAB_REACH, item.key(), item.space().id());
+      }
       if (item.item().reach() == Reach.EMERGENCY) {
         int toMove = inTheWay(item, audited.withIts(item));
         if (toMove > 0) {

@@ -1,6 +1,7 @@
 package kitstow.planner.json;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Tank;
@@ -34,6 +35,9 @@ final class Known {
   /** Trailers. */
   final Names trailers;
 
+  /** Where not everything opens. */
+  final Names stops;
+
   /** Gear by id, without that whose entry is unknown. */
   final Map<String, Item> itemById = new HashMap<>();
 
@@ -50,6 +54,7 @@ final class Known {
     tanks = new Names(faults, "tanks of this scenario");
     items = new Names(faults, "gear of this scenario");
     trailers = new Names(faults, "trailers of this scenario");
+    stops = new Names(faults, "stops of this scenario");
   }
 
   /** Tanks and gear together, for messages about one that is neither. */
@@ -63,13 +68,14 @@ final class Known {
     return containers;
   }
 
-  /** What an override may name: gear and spaces. */
+  /** What an override may name: gear, spaces and stops. */
   Names subjects() {
-    Names subjects = items.another("gear and spaces of this scenario");
-    items.all().forEach(subjects::add);
-    spaces.all().forEach(subjects::add);
-    if (!items.isComplete() || !spaces.isComplete()) {
-      subjects.incomplete();
+    Names subjects = items.another("gear, spaces and stops of this scenario");
+    for (Names names : List.of(items, spaces, stops)) {
+      names.all().forEach(subjects::add);
+      if (!names.isComplete()) {
+        subjects.incomplete();
+      }
     }
     return subjects;
   }

@@ -10,6 +10,7 @@ import kitstow.planner.model.Item;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.RuleOverride;
 import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Stop;
 import kitstow.planner.model.Trailer;
 import kitstow.planner.model.Tray;
 import kitstow.planner.model.Trip;
@@ -70,6 +71,7 @@ public final class ScenarioReader {
     TowingCheck towing = new TowingCheck(uteChoice.entry());
     trailers.forEach(towing::add);
     Trip trip = new TripReader(figures, faults, known, vehicle, towing).read(fields);
+    List<Stop> stops = new StopReader(known).read(fields);
     List<RuleOverride> overrides = new OverrideReader(known).read(fields);
     fields.done();
 
@@ -100,7 +102,8 @@ public final class ScenarioReader {
                 items,
                 trailers,
                 trip,
-                overrides));
+                overrides,
+                stops));
   }
 
   private void checkDoors(UteChoiceReader uteChoice, Optional<Tray> tray, Optional<Canopy> canopy) {

@@ -13,6 +13,7 @@ import kitstow.planner.model.RemovablePart;
 import kitstow.planner.model.RuleOverride;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Settings;
+import kitstow.planner.model.Stop;
 import kitstow.planner.model.Tank;
 
 /**
@@ -100,7 +101,18 @@ public final class ScenarioWriter {
     TripWriter trips = new TripWriter(out);
     out.list("trailers", scenario.trailers(), trips::trailer);
     out.object("trip", fields -> trips.trip(scenario.trip()));
+    out.list("stops", scenario.stops(), this::stop);
     out.list("overrides", scenario.overrides(), this::override);
+  }
+
+  private void stop(Stop stop) {
+    out.text("id", stop.id());
+    out.text("title", stop.title());
+    out.words("shutSides", stop.shutSides());
+    if (stop.shutBelowMm() > 0) {
+      out.whole("shutBelowMm", stop.shutBelowMm());
+    }
+    out.texts("shutDoors", stop.shutDoorIds());
   }
 
   private void override(RuleOverride override) {

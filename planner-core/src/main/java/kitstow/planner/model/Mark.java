@@ -29,5 +29,7 @@ public enum Mark {
   /** Bulky or long. */
   BULKY,
   /** Attracts theft. */
-  THEFT
+  THEFT,
+  /** Must be at hand from a seat: an extinguisher, a first-aid kit. */
+  CAB
 }

@@ -84,6 +84,10 @@ public enum RuleId {
 
   /** Emergency gear comes out without moving anything. Subject: item key. */
   EMERGENCY_REACH(RuleKind.REACH),
+  /** What must be at hand from a seat rides in the cab. Subjects: item key, space id. */
+  CAB_REACH(RuleKind.REACH),
+  /** Emergency gear comes out where doors stay shut. Subjects: item key, stop id. */
+  STOP_REACH(RuleKind.REACH),
   /** Things to move before an item comes out. Subject: item key. */
   MOVES_TO_REACH(RuleKind.PREFERENCE),
 

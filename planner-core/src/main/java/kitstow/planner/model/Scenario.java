@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param trailers trailers
  * @param trip the trip
  * @param overrides rules that are not kept, each with a written reason
+ * @param stops where not everything opens and emergency gear must come out all the same
  */
 public record Scenario(
     String id,
@@ -45,7 +46,8 @@ public record Scenario(
     List<Item> items,
     List<Trailer> trailers,
     Trip trip,
-    List<RuleOverride> overrides) {
+    List<RuleOverride> overrides,
+    List<Stop> stops) {
   /** Copies its collections. */
   public Scenario {
     accessories = List.copyOf(accessories);
@@ -59,9 +61,10 @@ public record Scenario(
     items = List.copyOf(items);
     trailers = List.copyOf(trailers);
     overrides = List.copyOf(overrides);
+    stops = List.copyOf(stops);
   }
 
-  /** A scenario that keeps every rule. */
+  /** A scenario that keeps every rule, wherever it stands. */
   public Scenario(
       String id,
       String title,
@@ -100,48 +103,26 @@ public record Scenario(
         items,
         trailers,
         trip,
-        /* overrides= */ List.of());
+        /* overrides= */ List.of(),
+        /* stops= */ List.of());
   }
 
   /** The same scenario with another ute, or the same one loaded or weighed otherwise. */
   public Scenario withUte(Ute other) {
-    return with(title, note, other, modules, items, trailers, trip, overrides);
+    return with(title, note, other, modules);
   }
 
   /** The same scenario with other modules. */
   public Scenario withModules(List<ModuleChoice> others) {
-    return with(title, note, ute, others, items, trailers, trip, overrides);
-  }
-
-  /** The same scenario with other gear. */
-  public Scenario withItems(List<Item> others) {
-    return with(title, note, ute, modules, others, trailers, trip, overrides);
-  }
-
-  /** The same scenario on another trip. */
-  public Scenario withTrip(List<Trailer> towed, Trip driven) {
-    return with(title, note, ute, modules, items, towed, driven, overrides);
-  }
-
-  /** The same scenario with other rules not kept. */
-  public Scenario withOverrides(List<RuleOverride> others) {
-    return with(title, note, ute, modules, items, trailers, trip, others);
+    return with(title, note, ute, others);
   }
 
   /** The same scenario under another title, with another note. */
   public Scenario titled(String name, String what) {
-    return with(name, what, ute, modules, items, trailers, trip, overrides);
+    return with(name, what, ute, modules);
   }
 
-  private Scenario with(
-      String name,
-      String what,
-      Ute vehicle,
-      List<ModuleChoice> fitted,
-      List<Item> others,
-      List<Trailer> towed,
-      Trip driven,
-      List<RuleOverride> not) {
+  private Scenario with(String name, String what, Ute vehicle, List<ModuleChoice> fitted) {
     return new Scenario(
         id,
         name,
@@ -158,9 +139,59 @@ public record Scenario(
         traySpaces,
         canopySpaces,
         fitted,
+        items,
+        trailers,
+        trip,
+        overrides,
+        stops);
+  }
+
+  /** The same scenario with other gear. */
+  public Scenario withItems(List<Item> others) {
+    return with(others, trailers, trip, overrides, stops);
+  }
+
+  /** The same scenario on another trip. */
+  public Scenario withTrip(List<Trailer> towed, Trip driven) {
+    return with(items, towed, driven, overrides, stops);
+  }
+
+  /** The same scenario with other rules not kept. */
+  public Scenario withOverrides(List<RuleOverride> others) {
+    return with(items, trailers, trip, others, stops);
+  }
+
+  /** The same scenario with other places where not everything opens. */
+  public Scenario withStops(List<Stop> others) {
+    return with(items, trailers, trip, overrides, others);
+  }
+
+  private Scenario with(
+      List<Item> others,
+      List<Trailer> towed,
+      Trip driven,
+      List<RuleOverride> not,
+      List<Stop> shut) {
+    return new Scenario(
+        id,
+        title,
+        note,
+        settings,
+        ute,
+        tray,
+        canopy,
+        accessories,
+        uteBays,
+        trayBays,
+        canopyBays,
+        uteSpaces,
+        traySpaces,
+        canopySpaces,
+        modules,
         others,
         towed,
         driven,
-        not);
+        not,
+        shut);
   }
 }

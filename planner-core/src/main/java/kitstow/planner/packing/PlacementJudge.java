@@ -16,6 +16,7 @@ import kitstow.planner.model.Rig;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Settings;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Stop;
 
 /**
  * Judges one more item while a group of spaces is being packed: every rule of place, company and
@@ -51,6 +52,9 @@ final class PlacementJudge {
     if (RoofLoad.excessG(wanted.item(), space, settings) > 0L) {
       return Optional.of(RuleId.ROOF_GEAR);
     }
+    if (CabPlace.lacking(wanted.item(), space)) {
+      return Optional.of(RuleId.CAB_REACH);
+    }
     if (wanted.item().pin().isPresent()) {
       Pin pin = wanted.item().pin().get();
       boolean turned = pin.turn().map(pose.turn()::equals).orElse(true);
@@ -68,7 +72,20 @@ final class PlacementJudge {
     if (DoorPassage.shortMm(rig, space, box, settings.apertureClearanceMm()) > 0) {
       return Optional.of(RuleId.DOOR_APERTURE);
     }
-    return Optional.empty();
+    return isShutIn(wanted, space, box) ? Optional.of(RuleId.STOP_REACH) : Optional.empty();
+  }
+
+  /** Whether it is needed at a stop and does not come out there. */
+  private boolean isShutIn(Wanted wanted, Space space, BoxMm box) {
+    if (wanted.item().reach() != Reach.EMERGENCY) {
+      return false;
+    }
+    for (Stop stop : rig.scenario().stops()) {
+      if (!StopDoors.at(stop, rig).letOut(space, box, settings.apertureClearanceMm())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The first rule that is broken if an item is added to a scene, if any. */

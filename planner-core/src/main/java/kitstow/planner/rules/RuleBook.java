@@ -50,6 +50,8 @@ public final class RuleBook {
           new RoofGear(),
           new PoorCompany(),
           new EmergencyReach(),
+          new CabReach(),
+          new StopReach(),
           new MovesToReach(),
           new MustTake());
 

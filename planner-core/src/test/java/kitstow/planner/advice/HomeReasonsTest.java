@@ -59,6 +59,14 @@ class HomeReasonsTest {
   }
 
   @Test
+  void whatBelongsInTheCabIsBarredElsewhere() {
+    HomeReason reason =
+        reason(item -> item.size(300, 300, 300).marks(Mark.CAB), UnaryOperator.identity());
+    assertThat(reason.cause()).isEqualTo(Cause.BARRED);
+    assertThat(reason.rule()).isEqualTo(RuleId.CAB_REACH);
+  }
+
+  @Test
   void whatMustStayDryIsBarredFromTheOpen() {
     HomeReason reason =
         onRoof(item -> item.size(300, 300, 300).marks(Mark.DRY), UnaryOperator.identity());

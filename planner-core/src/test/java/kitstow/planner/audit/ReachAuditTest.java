@@ -7,6 +7,7 @@ import static kitstow.planner.testkit.ModuleBuilder.aSlide;
 import static kitstow.planner.testkit.RigBuilder.aDualCab;
 import static kitstow.planner.testkit.Rigs.BOX;
 import static kitstow.planner.testkit.Rigs.FRONT_BAY;
+import static kitstow.planner.testkit.Rigs.PLATFORM;
 import static kitstow.planner.testkit.Rigs.SHELF;
 import static kitstow.planner.testkit.SpaceBuilder.aSpace;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -15,14 +16,30 @@ import java.util.EnumSet;
 import java.util.List;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.AccessAxis;
+import kitstow.planner.model.Mark;
 import kitstow.planner.model.Reach;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.RigBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ReachAuditTest {
+  @Test
+  void whatMustBeAtHandFromASeatRidesInTheCab() {
+    assertThat(broken(atHand("behind-seats", SHELF))).containsExactly("CAB_REACH kit shelf");
+    assertThat(broken(atHand("behind-seats", PLATFORM))).containsExactly("CAB_REACH kit platform");
+    assertThat(broken(atHand("behind-seats", "behind-seats"))).isEmpty();
+  }
+
+  private static RigBuilder atHand(String cabSpace, String spaceId) {
+    return aDualCab()
+        .uteSpace(aSpace(cabSpace, 1500, -600, 900, new SizeMm(400, 1200, 500)).zone(Zone.CAB))
+        .items(anItem("kit").size(300, 200, 200).marks(Mark.CAB))
+        .put("kit", spaceId, 0, 300, 0);
+  }
+
   @Test
   void throughTheDoorSideNothingMayStandBefore() {
     // The kit is 400 long and starts 300 from the left face; the bag stands before it.

@@ -125,6 +125,12 @@ final class GearExtras {
           "mitre-saw",
           "rotary-hammer");
 
+  /**
+   * What must be at hand from a seat; the larger extinguisher is the second one, for the kitchen.
+   * Common practice.
+   */
+  static final Set<String> CAB = Set.of("first-aid-kit", "extinguisher-1");
+
   /** Soft bags that may take other shapes of about the same volume. */
   static final Set<String> SOFT = Set.of("recovery-bag", "bedding", "clothes-bag");
 

@@ -193,6 +193,9 @@ class GearRangesTest {
     if (GearExtras.UNDER_COVER.contains(row.id())) {
       marks.add(Mark.DRY);
     }
+    if (GearExtras.CAB.contains(row.id())) {
+      marks.add(Mark.CAB);
+    }
     if (GearExtras.BEDDING.contains(row.id())) {
       marks.add(Mark.BEDDING);
     }

@@ -174,6 +174,7 @@ final class GearMaker {
       case 10 -> item.marks(Mark.GAS);
       case 11, 12 -> item.marks(Mark.FUEL);
       case 13 -> item.marks(Mark.DRY);
+      case 14 -> item.marks(Mark.CAB);
       default -> item.marks();
     }
   }

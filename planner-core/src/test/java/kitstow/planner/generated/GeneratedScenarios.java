@@ -1,10 +1,14 @@
 package kitstow.planner.generated;
 
+import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.Facing;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Stop;
 
 /**
  * Two hundred scenarios, each the same for the same number. Those with an even number have a space
@@ -31,7 +35,16 @@ public final class GeneratedScenarios {
     gear.make(items, fill * roomMm3(rig.builder().scenario()));
     TripMaker trip = new TripMaker(random, rig, gear, number < SMALL);
     trip.make();
-    return new LimitMaker(random, rig, gear.totalG(), number).tighten();
+    return new LimitMaker(random, rig, gear.totalG(), number).tighten().withStops(stops(number));
+  }
+
+  /** In one of four it may stand in traffic, in another one be bogged. */
+  private static List<Stop> stops(int number) {
+    return switch (number % 4) {
+      case 1 -> List.of(new Stop("traffic", "in traffic", Set.of(Facing.RIGHT), 0, List.of()));
+      case 2 -> List.of(new Stop("bogged", "bogged", Set.of(), 960, List.of("rear-door")));
+      default -> List.of();
+    };
   }
 
   /** Whether a space of the scenario lies across the rear axle line. */

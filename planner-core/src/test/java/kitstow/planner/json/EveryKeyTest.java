@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Turn;
+import kitstow.planner.model.Facing;
 import kitstow.planner.model.FitOutModule;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.KnownMass;
@@ -18,6 +20,7 @@ import kitstow.planner.model.Pin;
 import kitstow.planner.model.Ratings;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.SpacePointMm;
+import kitstow.planner.model.Stop;
 import kitstow.planner.model.Tank;
 import org.junit.jupiter.api.Test;
 
@@ -111,6 +114,18 @@ class EveryKeyTest {
   void supplyOrderKeepsItsGroups() {
     assertThat(scenario.trip().orders().get(1).groups())
         .isEqualTo(List.of(List.of("can#1", "can#2"), List.of("shelf/tank")));
+  }
+
+  @Test
+  void stopKeepsWhatStaysShutThere() {
+    assertThat(scenario.stops())
+        .containsExactly(
+            new Stop(
+                "bogged",
+                "bogged, with a bank on the left",
+                Set.of(Facing.LEFT),
+                /* shutBelowMm= */ 940,
+                List.of("rear-door")));
   }
 
   private FitOutModule drawer() {

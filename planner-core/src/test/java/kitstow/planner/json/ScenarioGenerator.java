@@ -52,6 +52,7 @@ import kitstow.planner.model.Settings;
 import kitstow.planner.model.Slide;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.model.SpaceSpec;
+import kitstow.planner.model.Stop;
 import kitstow.planner.model.SupplyKind;
 import kitstow.planner.model.SupplyOrder;
 import kitstow.planner.model.Surface;
@@ -106,7 +107,13 @@ final class ScenarioGenerator {
             items,
             trailers,
             trip(items, ute, moduleTanks, trailers, canopy));
-    return scenario.withOverrides(list(3, i -> override(items)));
+    return scenario.withOverrides(list(3, i -> override(items))).withStops(list(2, this::stop));
+  }
+
+  private Stop stop(int index) {
+    Set<Facing> sides = some(Facing.class);
+    int belowMm = sides.isEmpty() || chance() ? between(1, 1500) : 0;
+    return new Stop("stop-" + index, text(), sides, belowMm, List.of());
   }
 
   private RuleOverride override(List<Item> items) {

@@ -21,6 +21,8 @@ enum Fault {
   DRY_ITEM_IN_THE_OPEN(ItemFaults::rainedOn),
   ROOF_GEAR_BY_1_G(ItemFaults::heavyOnRoof),
   BURIED_EMERGENCY_ITEM(ItemFaults::buried),
+  CAB_GEAR_ELSEWHERE(ItemFaults::outsideTheCab),
+  SHUT_IN_AT_A_STOP(ItemFaults::shutIn),
   AXLE_BY_1_G(MassFaults::axle);
 
   private final Planter planter;

@@ -17,6 +17,7 @@ import kitstow.planner.model.Mark;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Reach;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Stop;
 import kitstow.planner.model.Zone;
 
 /** Faults of the gear list: the place stays, the item turns out to be another. */
@@ -181,6 +182,50 @@ final class ItemFaults {
                         plan.scenario(), item.item().id(), old -> reach(old, Reach.EMERGENCY))),
                 Set.of("EMERGENCY_REACH " + item.key())));
       }
+    }
+    return planted;
+  }
+
+  /** A thing turns out to be one that must be at hand from a seat; there is no space in the cab. */
+  static List<Planted> outsideTheCab(SoundPlan plan, Random random) {
+    List<Planted> planted = new ArrayList<>();
+    for (PlacedItem item : plan.loading().placed().values()) {
+      if (item.item().marks().isEmpty()) {
+        planted.add(
+            new Planted(
+                plan.with(
+                    Edit.item(plan.scenario(), item.item().id(), old -> marks(old, Mark.CAB))),
+                Set.of("CAB_REACH " + item.key() + " " + item.space().id())));
+      }
+    }
+    return planted;
+  }
+
+  /** The ute may sink in by one millimetre more than what lets the recovery bag out allows. */
+  static List<Planted> shutIn(SoundPlan plan, Random random) {
+    List<Planted> planted = new ArrayList<>();
+    PlacedItem bag = plan.loading().placed().get("recovery-bag");
+    if (bag == null) {
+      return planted;
+    }
+    int lowestMm = Integer.MAX_VALUE;
+    for (String id : bag.space().movesWith()) {
+      String bayDoor = plan.loading().rig().modules().get(id).bay().doorIds().get(0);
+      lowestMm = Math.min(lowestMm, plan.loading().rig().doors().get(bayDoor).sillZMm());
+    }
+    if (bag.space().id().equals("shelf")) {
+      lowestMm = plan.loading().rig().doors().get("left-door").sillZMm();
+    }
+    if (lowestMm < Integer.MAX_VALUE) {
+      planted.add(
+          new Planted(
+              plan.with(
+                  plan.scenario()
+                      .withStops(
+                          List.of(
+                              new Stop("kept", "kept", Set.of(), lowestMm, List.of()),
+                              new Stop("bog", "bogged", Set.of(), lowestMm + 1, List.of())))),
+              Set.of("STOP_REACH recovery-bag bog")));
     }
     return planted;
   }

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Fifteen hundred plans with one planted fault each, and a thousand sound ones, made from sixty
+ * Seventeen hundred plans with one planted fault each, and a thousand sound ones, made from sixty
  * generated plans: the rules and the audit each find the planted fault and what it entails, and
  * nothing else.
  */

@@ -46,26 +46,27 @@ final class OwnEntries {
   }
 
   private Scenario renamed(Scenario s) {
-    return new Scenario(
-        s.id(),
-        s.title(),
-        s.note(),
-        s.settings(),
-        ute(s.ute()),
-        s.tray().map(this::tray),
-        s.canopy().map(this::canopy),
-        each(s.accessories(), this::accessory),
-        s.uteBays(),
-        s.trayBays(),
-        s.canopyBays(),
-        s.uteSpaces(),
-        s.traySpaces(),
-        s.canopySpaces(),
-        each(s.modules(), this::module),
-        each(s.items(), this::item),
-        s.trailers(),
-        s.trip(),
-        s.overrides());
+    Scenario own =
+        new Scenario(
+            s.id(),
+            s.title(),
+            s.note(),
+            s.settings(),
+            ute(s.ute()),
+            s.tray().map(this::tray),
+            s.canopy().map(this::canopy),
+            each(s.accessories(), this::accessory),
+            s.uteBays(),
+            s.trayBays(),
+            s.canopyBays(),
+            s.uteSpaces(),
+            s.traySpaces(),
+            s.canopySpaces(),
+            each(s.modules(), this::module),
+            each(s.items(), this::item),
+            s.trailers(),
+            s.trip());
+    return own.withOverrides(s.overrides()).withStops(s.stops());
   }
 
   private static <T> List<T> each(List<T> all, UnaryOperator<T> own) {

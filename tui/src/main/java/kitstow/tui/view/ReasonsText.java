@@ -194,6 +194,8 @@ public final class ReasonsText {
       case FORBIDDEN_PAIR, GAS_OUTSIDE, FUEL_OUTSIDE -> "barred by company";
       case UNDER_COVER -> "in the open, where it would get wet";
       case ROOF_GEAR -> "on a roof, too heavy for one";
+      case CAB_REACH -> "outside the cab";
+      case STOP_REACH -> "shut where the ute may stand";
       case EMERGENCY_REACH -> "where it would bar emergency gear";
       case SUPPORT, BEARING, CLEAR_COLUMN -> "without firm stand";
       case TWO_BARS -> "without two bars under it";
