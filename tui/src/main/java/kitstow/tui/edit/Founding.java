@@ -95,8 +95,9 @@ public final class Founding implements Editor {
     if (field == canopy && in.isPresent() && on.isEmpty()) {
       return Optional.of("stands on a tray only");
     }
-    if (field == canopy && in.isPresent() && rest(on, in) < 0) {
-      return Optional.of((-rest(on, in)) + " mm longer than the tray");
+    int tooLongMm = -rest(on, in);
+    if (field == canopy && in.isPresent() && tooLongMm > 0) {
+      return Optional.of(tooLongMm + " mm longer than the tray");
     }
     if (field == axle && on.isPresent() && form.text(axle).isBlank() && told(on).isEmpty()) {
       return Optional.of("measure it, e.g. 330 mm");
