@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kitstow.planner.report.StateFigures;
+import kitstow.planner.advice.PlanFigures;
 import kitstow.tui.keys.Action;
 import kitstow.tui.view.CompareText;
 
@@ -182,18 +183,15 @@ final class ActionUpdate {
     return looking(state, work, work.looking().in(states.get(index).state().id()));
   }
 
-  /** Keeps the plan as a column; what follows from it is asked for where it is not known yet. */
   private static Step kept(AppState state, Work work) {
-    if (work.advice().isEmpty()) {
-      Step step = to(state, work, Sheet.COMPARE);
-      return new Step(
-          step.state().saying("Being worked out; k keeps it in a moment."), step.effects());
-    }
+    return Step.to(
+        state.saying("Keeping ..."), new Effect.KeepColumn(work.report().orElseThrow()));
+  }
+
+  static Step kept(AppState state, PlanFigures figures) {
     List<CompareText.Column> columns = new ArrayList<>(state.kept());
-    columns.add(
-        new CompareText.Column(
-            work.design().scenario().title() + ", kept " + (columns.size() + 1),
-            work.advice().get().figures()));
+    String title = figures.report().situation().loading().scenario().title();
+    columns.add(new CompareText.Column(title + ", kept " + (columns.size() + 1), figures));
     return Step.to(state.keeping(columns).saying("Kept; 7 sets plans side by side."));
   }
 

@@ -29,6 +29,12 @@ public sealed interface Effect {
     /** Finds what follows from a report. */
     void advise(CheckReport report);
 
+    /** Finds the figures of a judged plan, for a column to keep. */
+    void keepColumn(CheckReport report);
+
+    /** Finds the floor of a judged plan; an older one that waits may be left out. */
+    void floor(CheckReport report);
+
     /** Searches for a plan, from nothing or going on from the design, and tells of it by number. */
     void search(int number, Design design, double seconds, boolean fromNothing);
 
@@ -93,6 +99,22 @@ public sealed interface Effect {
     @Override
     public void by(Doer doer) {
       doer.advise(report);
+    }
+  }
+
+  /** Find the figures of a plan. */
+  record KeepColumn(CheckReport report) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.keepColumn(report);
+    }
+  }
+
+  /** Find the floor of a plan. */
+  record FindFloor(CheckReport report) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.floor(report);
     }
   }
 

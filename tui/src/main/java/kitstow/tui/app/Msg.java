@@ -5,6 +5,7 @@ import java.util.Optional;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
+import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.edit.Design;
 import kitstow.tui.keys.KeyPress;
@@ -22,6 +23,9 @@ public sealed interface Msg {
 
     /** See {@link Pointed}. */
     R pointed(Target target);
+
+    /** See {@link Dragged}. */
+    R dragged(Dragged dragged);
 
     /** See {@link Rolled}. */
     R rolled(int by);
@@ -49,6 +53,12 @@ public sealed interface Msg {
 
     /** See {@link Judged}. */
     R judged(Judged judged);
+
+    /** See {@link Kept}. */
+    R kept(PlanFigures figures);
+
+    /** See {@link FloorFound}. */
+    R floorFound(Floor floor);
 
     /** See {@link Advised}. */
     R advised(Advice advice);
@@ -85,6 +95,19 @@ public sealed interface Msg {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.pointed(target);
+    }
+  }
+
+  /**
+   * Something was dragged.
+   *
+   * @param from where the button was pressed
+   * @param to where it was let go
+   */
+  record Dragged(Target from, Target to) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.dragged(this);
     }
   }
 
@@ -196,6 +219,22 @@ public sealed interface Msg {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.judged(this);
+    }
+  }
+
+  /** The figures of a plan that is kept as a column. */
+  record Kept(PlanFigures figures) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.kept(figures);
+    }
+  }
+
+  /** A floor was found. */
+  record FloorFound(Floor floor) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.floorFound(floor);
     }
   }
 

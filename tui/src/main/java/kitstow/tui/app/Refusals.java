@@ -42,6 +42,7 @@ public final class Refusals {
       case KEEP ->
           anyOf(
               busy(searching),
+              when(!work.judged(), JUDGING),
               when(
                   state.kept().size() >= CompareText.MOST_COLUMNS - 1,
                   "no more columns fit; K forgets those that are kept"));

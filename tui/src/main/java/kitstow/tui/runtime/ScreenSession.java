@@ -43,6 +43,7 @@ public final class ScreenSession {
   private final Screen screen;
   private final Painter painter;
   private final Wish wish;
+  private final Strokes strokes = new Strokes();
   private final BlockingQueue<Msg> messages = new LinkedBlockingQueue<>();
   private volatile Frame shown = new Frame(1, 1, /* ascii= */ true);
   private volatile boolean ended;
@@ -143,7 +144,7 @@ public final class ScreenSession {
           ended = true;
           messages.add(new Msg.Rolled(0));
         } else {
-          Strokes.read(stroke, shown).ifPresent(messages::add);
+          strokes.read(stroke, shown).ifPresent(messages::add);
         }
       }
     } catch (IOException e) {

@@ -2,11 +2,14 @@ package kitstow.tui.runtime;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.statics.Bound;
 import kitstow.tui.app.Advice;
 import kitstow.tui.app.Effect;
+import kitstow.tui.app.Floor;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Source;
 import kitstow.tui.edit.Design;
@@ -19,6 +22,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
   private final Runnable end;
   private final Latest<Design> judge;
   private final Latest<CheckReport> advise;
+  private final Latest<CheckReport> floor;
   private final Latest<Path> lister;
   private final Latest<Path> opener;
   private final Latest<Runnable> reader;
@@ -32,6 +36,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
     this.end = end;
     this.judge = new Latest<>("judge", guarded(this::judgeNow));
     this.advise = new Latest<>("advise", guarded(this::adviseNow));
+    this.floor = new Latest<>("floor", guarded(this::floorNow));
     this.lister = new Latest<>("list", guarded(this::listNow));
     this.opener = new Latest<>("open", guarded(this::openNow));
     this.reader = new Latest<>("read", guarded(Runnable::run));
@@ -106,6 +111,23 @@ final class Workers implements Effect.Doer, AutoCloseable {
   }
 
   @Override
+  public void keepColumn(CheckReport report) {
+    reader.ask(() -> tell.accept(new Msg.Kept(LoadPlanner.figures(report))));
+  }
+
+  @Override
+  public void floor(CheckReport report) {
+    floor.ask(report);
+  }
+
+  private void floorNow(CheckReport report) {
+    Optional<Bound> bound = LoadPlanner.bound(report);
+    OptionalDouble momentNm =
+        bound.map(one -> OptionalDouble.of(one.floorNm())).orElse(OptionalDouble.empty());
+    tell.accept(new Msg.FloorFound(Floor.of(report.situation().loading(), momentNm)));
+  }
+
+  @Override
   public void search(int number, Design design, double seconds, boolean fromNothing) {
     searcher.search(number, design, seconds, fromNothing);
   }
@@ -140,6 +162,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
   public void close() {
     judge.close();
     advise.close();
+    floor.close();
     lister.close();
     opener.close();
     reader.close();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.StateFigures;
 import kitstow.tui.app.Work;
@@ -27,7 +28,7 @@ final class GaugesView {
       return;
     }
     StateFigures figures = shown.get();
-    head(frame, area, figures, work.judged());
+    head(frame, area, figures, work);
     List<LimitReading> limits = tightestFirst(figures);
     Subjects subjects = new Subjects(work.report().get().situation().loading());
     Area rows = area.belowTop(HEAD_ROWS);
@@ -64,7 +65,21 @@ final class GaugesView {
     return limits;
   }
 
-  private static void head(Frame frame, Area area, StateFigures figures, boolean judged) {
+  /** The floor, beside the moment that it is the floor of. */
+  private static String floor(StateFigures figures, Work work) {
+    boolean largest =
+        work.judged()
+            && work.report()
+                .flatMap(CheckReport::worstMoment)
+                .map(worst -> worst.state().id())
+                .filter(figures.state().id()::equals)
+                .isPresent();
+    return largest && work.floorNm().isPresent()
+        ? ", floor " + Figures.near(Math.floor(work.floorNm().getAsDouble()), 0)
+        : "";
+  }
+
+  private static void head(Frame frame, Area area, StateFigures figures, Work work) {
     frame.text(
         area,
         0,
@@ -74,13 +89,16 @@ final class GaugesView {
             + Figures.wholeLoadKg(figures.axles().frontKg())
             + " rear "
             + Figures.wholeLoadKg(figures.axles().rearKg())
-            + (judged ? "" : " ..."),
+            + (work.judged() ? "" : " ..."),
         Ink.PLAIN);
     frame.text(
         area,
         0,
         1,
-        "Overhang moment " + Figures.near(Math.ceil(figures.moment().newtonMetres()), 0) + " N·m",
+        "Moment "
+            + Figures.near(Math.ceil(figures.moment().newtonMetres()), 0)
+            + " N·m"
+            + floor(figures, work),
         Ink.PLAIN);
     frame.text(area, 0, 2, "Limit", Ink.STRONG);
     frame.textRight(area, 2, area.columns() < 40 ? "left kg" : "used  left kg", Ink.STRONG);

@@ -46,7 +46,7 @@ final class HeadView {
 
   private static void answer(Frame frame, Area area, Work work) {
     if (work.searching().isPresent()) {
-      searching(frame, area, work.searching().get());
+      searching(frame, area, work, work.searching().get());
       return;
     }
     if (work.report().isEmpty()) {
@@ -60,17 +60,22 @@ final class HeadView {
   }
 
   /** How a search stands. */
-  private static void searching(Frame frame, Area area, Activity.Searching search) {
+  private static void searching(Frame frame, Area area, Work work, Activity.Searching search) {
     int taken =
         1 + frame.text(area, 1, 0, search.stopping() ? " STOPPING " : " SEARCHING ", Ink.PICKED);
+    String floor =
+        work.floorNm().isPresent()
+            ? ", floor " + Figures.near(Math.floor(work.floorNm().getAsDouble()), 0)
+            : "";
     String best =
         search.unitsHome() < 0
             ? "packing for the first time"
             : "best so far: "
                 + search.unitsHome()
-                + " at home, "
+                + " at home, moment "
                 + Figures.near(Math.ceil(search.momentNm()), 0)
-                + " N·m behind the rear axle";
+                + floor
+                + " N·m";
     frame.text(
         area,
         taken + 1,

@@ -9,6 +9,7 @@ import kitstow.tui.app.Advice;
 import kitstow.tui.app.Sheet;
 import kitstow.tui.app.Work;
 import kitstow.tui.view.CompareText;
+import kitstow.tui.view.DifferenceText;
 import kitstow.tui.view.FindingsText;
 import kitstow.tui.view.HomeText;
 import kitstow.tui.view.Page;
@@ -77,6 +78,7 @@ final class TextView {
     columns.add(
         new CompareText.Column(work.design().scenario().title() + ", now", advice.figures()));
     List<String> lines = new ArrayList<>(new CompareText(columns, page).lines());
+    lines.addAll(new DifferenceText(columns, page).lines());
     lines.add("");
     lines.addAll(
         page.paragraph(
