@@ -93,6 +93,9 @@ public final class ScreenSession {
     AppState state = AppState.start(size(screen.getTerminalSize()), wish.ascii(), folder);
     Effect first = file.<Effect>map(Effect.Open::new).orElse(new Effect.ListFolder(folder));
     first.by(workers);
+    if (file.isPresent()) {
+      state = state.saying("reading " + file.get() + " ...");
+    }
     draw(state);
     while (!ended) {
       for (Msg message : waiting()) {
