@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import kitstow.planner.advice.HomeReasons;
+import kitstow.planner.advice.Levers;
 import kitstow.planner.advice.Mends;
 import kitstow.planner.advice.PackList;
 import kitstow.planner.advice.PlanFigures;
@@ -23,6 +24,8 @@ import kitstow.planner.model.Settings;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
+import kitstow.planner.report.Lever;
+import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.rules.Situation;
@@ -96,6 +99,15 @@ public final class LoadPlanner {
   /** What would put each broken rule right: changes that were carried out and judged again. */
   public static List<Mend> mends(CheckReport report) {
     return Mends.of(report);
+  }
+
+  /**
+   * Which single changes buy the most on the tightest limit, best first; each was carried out and
+   * judged again.
+   */
+  public static List<Lever> levers(CheckReport report) {
+    List<LimitReading> tightest = report.tightest();
+    return tightest.isEmpty() ? List.of() : Levers.on(report.situation(), tightest.get(0));
   }
 
   /**

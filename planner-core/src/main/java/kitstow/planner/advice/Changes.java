@@ -18,6 +18,8 @@ import kitstow.planner.report.Mend.What;
 
 /** Single changes of a plan: a unit turned, moved, swapped, left or taken; a module moved. */
 final class Changes {
+  private static final int MOST_PARTNERS = 20;
+
   private final Loading loading;
   private final Places places;
 
@@ -80,6 +82,35 @@ final class Changes {
                     put(
                         Map.of(
                             one.key(), first.get().placement(), other.key(), second.placement()))));
+  }
+
+  /**
+   * A unit swapped with those elsewhere that are about as bulky.
+   *
+   * @param lighter whether only with lighter ones
+   */
+  List<Change> swapsOf(PlacedItem unit, boolean lighter) {
+    List<Change> found = new ArrayList<>();
+    int partners = 0;
+    for (PlacedItem other : loading.placed().values()) {
+      boolean elsewhere = !other.space().id().equals(unit.space().id());
+      boolean admitted = !lighter || other.item().mass().massG() < unit.item().mass().massG();
+      if (elsewhere && admitted && alike(unit, other)) {
+        swap(unit, other).ifPresent(found::add);
+        partners++;
+      }
+      if (partners >= MOST_PARTNERS) {
+        break;
+      }
+    }
+    return found;
+  }
+
+  /** Whether one might go where the other is: neither has more than three times the volume. */
+  private static boolean alike(PlacedItem one, PlacedItem other) {
+    long a = Gaps.volumeMm3(one.box());
+    long b = Gaps.volumeMm3(other.box());
+    return a <= 3L * b && b <= 3L * a;
   }
 
   /** A unit left at home. */

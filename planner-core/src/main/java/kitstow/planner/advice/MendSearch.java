@@ -33,8 +33,6 @@ final class MendSearch {
   /** Changes of one step that are judged in full. */
   private static final int MOST_JUDGED = 40;
 
-  private static final int MOST_PARTNERS = 20;
-
   private final Situation situation;
   private final Finding finding;
   private final Ledger before;
@@ -279,28 +277,9 @@ final class MendSearch {
     }
     Changes changes = new Changes(loading);
     for (PlacedItem unit : Movers.units(loading, finding, limit)) {
-      int partners = 0;
-      for (PlacedItem other : loading.placed().values()) {
-        boolean lighter = other.item().mass().massG() < unit.item().mass().massG();
-        boolean elsewhere = !other.space().id().equals(unit.space().id());
-        if (elsewhere && (lighter || !limit.isPresent()) && alike(unit, other)) {
-          Optional<Change> swap = changes.swap(unit, other);
-          swap.ifPresent(found::add);
-          partners++;
-        }
-        if (partners >= MOST_PARTNERS) {
-          break;
-        }
-      }
+      found.addAll(changes.swapsOf(unit, /* lighter= */ limit.isPresent()));
     }
     return found;
-  }
-
-  /** Whether one might go where the other is: neither has more than three times the volume. */
-  private static boolean alike(PlacedItem one, PlacedItem other) {
-    long a = Gaps.volumeMm3(one.box());
-    long b = Gaps.volumeMm3(other.box());
-    return a <= 3L * b && b <= 3L * a;
   }
 
   /** Leaves one unit after another at home until the limit is kept or there is none to leave. */

@@ -18,18 +18,10 @@ final class Movers {
 
   /** Units that bear on a finding: the heaviest on a limit, else its subjects and their company. */
   static List<PlacedItem> units(Loading loading, Finding finding, Optional<SameMasses> limit) {
-    List<PlacedItem> units = new ArrayList<>();
     if (limit.isPresent()) {
-      for (PlacedItem unit : loading.placed().values()) {
-        if (limit.get().loadKg(unit.key()) > 0.0) {
-          units.add(unit);
-        }
-      }
-      units.sort(
-          Comparator.comparingDouble((PlacedItem unit) -> limit.get().loadKg(unit.key()))
-              .reversed());
-      return first(units);
+      return heaviestOn(loading, limit.get());
     }
+    List<PlacedItem> units = new ArrayList<>();
     for (String subject : finding.subjectIds()) {
       PlacedItem unit = loading.placed().get(subject);
       if (unit != null) {
@@ -52,6 +44,19 @@ final class Movers {
         }
       }
     }
+    return first(units);
+  }
+
+  /** The units that load a limit most. */
+  static List<PlacedItem> heaviestOn(Loading loading, SameMasses limit) {
+    List<PlacedItem> units = new ArrayList<>();
+    for (PlacedItem unit : loading.placed().values()) {
+      if (limit.loadKg(unit.key()) > 0.0) {
+        units.add(unit);
+      }
+    }
+    units.sort(
+        Comparator.comparingDouble((PlacedItem unit) -> limit.loadKg(unit.key())).reversed());
     return first(units);
   }
 

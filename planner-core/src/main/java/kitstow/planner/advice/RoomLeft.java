@@ -24,12 +24,14 @@ import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.rules.Situation;
+import kitstow.planner.statics.Lever;
 
 /**
  * What still goes into each space. The mass is found by trying: a probe is put into the largest gap
  * and every limit is read again in every state; loads are linear in it.
  */
 public final class RoomLeft {
+  private static final long TEN_KG_G = 10_000L;
   private static final long PROBE_G = 100_000L;
   private static final String PROBE = "\u0000probe";
   private static final long MM3_PER_ML = 1000L;
@@ -41,16 +43,48 @@ public final class RoomLeft {
     Loading loading = situation.loading();
     Map<String, LimitReading> now = Readings.of(situation);
     List<SpaceRoom> rooms = new ArrayList<>();
+    Optional<String> tightest = tightest(now);
     for (Space space : loading.rig().spaces().values()) {
       Optional<BoxMm> gap = Gaps.largest(Gaps.of(loading, space));
+      Map<String, LimitReading> then = probed(loading, space, gap.orElse(space.box()));
       rooms.add(
           new SpaceRoom(
               space,
               gap,
               freeMl(loading, space),
-              left(loading, space, gap.orElse(space.box()), now)));
+              left(then, now),
+              tenMore(loading, gap.orElse(space.box()), tightest, now, then)));
     }
     return rooms;
+  }
+
+  private static SpaceRoom.TenMore tenMore(
+      Loading loading,
+      BoxMm gap,
+      Optional<String> tightest,
+      Map<String, LimitReading> now,
+      Map<String, LimitReading> then) {
+    long halfGMm =
+        Lever.overhangHalfGMm(
+            TEN_KG_G, gap.minXMm(), gap.maxXMm(), loading.scenario().ute().wheelbaseMm());
+    double addedKg =
+        tightest.map(key -> Readings.loadKg(then, key) - Readings.loadKg(now, key)).orElse(0.0);
+    return new SpaceRoom.TenMore(
+        Lever.newtonMetres(halfGMm, Lever.STANDARD_GRAVITY_M_S2), addedKg * TEN_KG_G / PROBE_G);
+  }
+
+  /** The reading with the largest used share. */
+  private static Optional<String> tightest(Map<String, LimitReading> now) {
+    Optional<String> tightest = Optional.empty();
+    double used = -1.0;
+    for (Map.Entry<String, LimitReading> entry : now.entrySet()) {
+      double ratio = entry.getValue().margin().usedRatio();
+      if (ratio > used) {
+        used = ratio;
+        tightest = Optional.of(entry.getKey());
+      }
+    }
+    return tightest;
   }
 
   private static long freeMl(Loading loading, Space space) {
@@ -66,12 +100,16 @@ public final class RoomLeft {
     return Math.max(0L, freeMm3 / MM3_PER_ML);
   }
 
+  /** Every limit again with the probe in a gap. */
+  private static Map<String, LimitReading> probed(Loading loading, Space space, BoxMm gap) {
+    return Readings.of(
+        Situation.of(Loading.of(withProbe(loading, gap), probedPlan(loading, space, gap))));
+  }
+
   private static Optional<SpaceRoom.Left> left(
-      Loading loading, Space space, BoxMm gap, Map<String, LimitReading> now) {
-    Situation probed =
-        Situation.of(Loading.of(withProbe(loading, gap), probedPlan(loading, space, gap)));
+      Map<String, LimitReading> probed, Map<String, LimitReading> now) {
     SpaceRoom.Left least = null;
-    for (Map.Entry<String, LimitReading> entry : Readings.of(probed).entrySet()) {
+    for (Map.Entry<String, LimitReading> entry : probed.entrySet()) {
       LimitReading then = entry.getValue();
       double loadKg = Readings.loadKg(now, entry.getKey());
       double perKg = (then.margin().loadKg() - loadKg) * 1000.0 / PROBE_G;

@@ -12,6 +12,7 @@ import kitstow.planner.model.Ute;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
 import kitstow.planner.report.HomeReason;
+import kitstow.planner.report.Lever;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.Searched;
@@ -32,13 +33,19 @@ public final class ReportWriter {
   private final CheckReport report;
   private final Loading loading;
   private final Optional<Searched> searched;
+  private final Optional<List<Lever>> levers;
   private final Map<String, Mend> mends = new LinkedHashMap<>();
   private final Output out;
 
   private ReportWriter(
-      CheckReport report, Optional<Searched> searched, List<Mend> mends, Output out) {
+      CheckReport report,
+      Optional<Searched> searched,
+      Optional<List<Lever>> levers,
+      List<Mend> mends,
+      Output out) {
     this.report = report;
     this.searched = searched;
+    this.levers = levers;
     mends.forEach(mend -> this.mends.put(mend.findingKey(), mend));
     this.loading = report.situation().loading();
     this.out = out;
@@ -51,12 +58,24 @@ public final class ReportWriter {
 
   /** The report on a plan that was given, with mends for its findings. */
   public static String write(CheckReport report, List<Mend> mends) {
-    return Output.text(out -> new ReportWriter(report, Optional.empty(), mends, out).fields());
+    return Output.text(
+        out -> new ReportWriter(report, Optional.empty(), Optional.empty(), mends, out).fields());
+  }
+
+  /** The same with levers on the tightest limit. */
+  public static String write(CheckReport report, List<Mend> mends, List<Lever> levers) {
+    return Output.text(
+        out ->
+            new ReportWriter(report, Optional.empty(), Optional.of(levers), mends, out).fields());
   }
 
   /** The report on a plan that was searched for, with mends for its findings. */
   public static String write(CheckReport report, Searched searched, List<Mend> mends) {
-    return Output.text(out -> new ReportWriter(report, Optional.of(searched), mends, out).fields());
+    return Output.text(
+        out ->
+            new ReportWriter(
+                    report, Optional.of(searched), Optional.of(searched.levers()), mends, out)
+                .fields());
   }
 
   private void fields() {
@@ -83,6 +102,11 @@ public final class ReportWriter {
       out.listAlways("roomLeft", searched.get().rooms(), this::room);
     } else {
       out.nothing("roomLeft");
+    }
+    if (levers.isPresent()) {
+      out.listAlways("levers", levers.get(), this::lever);
+    } else {
+      out.nothing("levers");
     }
     out.listAlways("findings", report.findings(), this::finding);
     Optional<Bound> bound = searched.flatMap(Searched::bound);
@@ -220,6 +244,12 @@ public final class ReportWriter {
       out.nothing("subjectId");
       out.nothing("stateId");
     }
+    out.object(
+        "tenKgMore",
+        more -> {
+          more.near("momentNm", room.tenMore().momentNm(), 1);
+          more.near("tightestKg", room.tenMore().tightestKg(), 3);
+        });
   }
 
   private static int unitOf(Item item, int unit) {
@@ -256,6 +286,28 @@ public final class ReportWriter {
     out.up("leaves", mend.after(), 6);
     out.text("unit", finding.unit());
     out.listAlways("steps", mend.steps(), this::step);
+  }
+
+  private void lever(Lever lever) {
+    if (lever.change() instanceof Lever.Repacked repacked) {
+      out.object("step", fields -> step(repacked.step()));
+    } else {
+      out.nothing("step");
+    }
+    if (lever.change() instanceof Lever.Drained drained) {
+      out.object(
+          "drain",
+          fields -> {
+            out.text("tankId", drained.tankId());
+            out.milli("litres", drained.ml());
+            out.near("kg", drained.kg(), 3);
+          });
+    } else {
+      out.nothing("drain");
+    }
+    out.down("gainKg", lever.gainKg(), 3);
+    out.down("marginKg", lever.marginKg(), 3);
+    out.near("momentChangeNm", lever.momentChangeNm(), 1);
   }
 
   private void step(Mend.Step step) {

@@ -39,4 +39,10 @@ public record FitOutModule(
     bays = List.copyOf(bays);
     tanks = List.copyOf(tanks);
   }
+
+  /** The same module with other tanks, or tanks otherwise filled. */
+  public FitOutModule withTanks(List<Tank> others) {
+    return new FitOutModule(
+        id, title, entryId, source, size, fixed, moving, slide, rating, spaces, bays, others);
+  }
 }

@@ -151,6 +151,31 @@ public record Scenario(
     return with(others, trailers, trip, overrides, stops);
   }
 
+  /** The same scenario with other modules, or modules otherwise filled. */
+  public Scenario withModules(List<ModuleChoice> others) {
+    return new Scenario(
+        id,
+        title,
+        note,
+        settings,
+        ute,
+        tray,
+        canopy,
+        accessories,
+        uteBays,
+        trayBays,
+        canopyBays,
+        uteSpaces,
+        traySpaces,
+        canopySpaces,
+        others,
+        items,
+        trailers,
+        trip,
+        overrides,
+        stops);
+  }
+
   /** The same scenario on another trip. */
   public Scenario withTrip(List<Trailer> towed, Trip driven) {
     return with(items, towed, driven, overrides, stops);

@@ -21,6 +21,11 @@ public record Tank(
     KnownMass empty,
     LocalBoxMm box,
     long startMl) {
+  /** The same tank with another content when the trip starts. */
+  public Tank startingWith(long ml) {
+    return new Tank(id, title, kind, capacityMl, densityGPerL, empty, box, ml);
+  }
+
   /** Mass of a content, rounded to a gram. */
   public long massOfG(long contentMl) {
     return (contentMl * densityGPerL + 500L) / 1000L;

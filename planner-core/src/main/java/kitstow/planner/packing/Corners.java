@@ -36,6 +36,7 @@ final class Corners {
   private int width;
   private int height;
   private boolean bearsItself;
+  private final boolean onBars;
 
   Corners(Scene scene, PlaceCost places, int supportPermille) {
     this.scene = scene;
@@ -44,6 +45,7 @@ final class Corners {
     this.room = scene.site().room();
     this.places = places;
     this.supportPermille = supportPermille;
+    this.onBars = space.bars().isPresent();
   }
 
   int count() {
@@ -148,7 +150,7 @@ final class Corners {
       offer(x0 - length, y0, z0);
     }
     row(box.maxXMm() - length, box.minZMm());
-    for (int i = scene.ownCount(); i < scene.nearCount(); i++) {
+    for (int i = scene.ownCount(); i < scene.boxCount(); i++) {
       beside(scene.minX(i), scene.minY(i), scene.maxX(i), scene.maxY(i));
     }
     for (Site.Obstacle obstacle : scene.site().obstacles()) {
@@ -237,6 +239,12 @@ final class Corners {
     if (!bare
         && scene.contactMm2(x, y, z, x1, y1) * 1000L < (long) supportPermille * length * width) {
       bar(x, y, z, RuleId.SUPPORT);
+      return;
+    }
+    if (onBars
+        && !BarCarriage.carried(
+            new BoxMm(x, y, z, x1, y1, z + height), space, space.bars().get())) {
+      bar(x, y, z, RuleId.TWO_BARS);
       return;
     }
     keep(x, y, z);

@@ -32,6 +32,7 @@ public final class Decoder {
   private final PlaceCost cost;
   private final PlaceCost stackedCost;
   private final int supportPermille;
+  private final Strangers strangers;
   private final IdentityHashMap<Item, long[]> admitted = new IdentityHashMap<>();
 
   /**
@@ -51,6 +52,7 @@ public final class Decoder {
   public Decoder(Rig rig, SiteMap sites) {
     this.sites = sites;
     this.judge = new PlacementJudge(rig);
+    this.strangers = new Strangers();
     this.cost = new PlaceCost(rig.scenario().ute().wheelbaseMm(), /* stacked= */ false);
     this.stackedCost = new PlaceCost(rig.scenario().ute().wheelbaseMm(), /* stacked= */ true);
     this.supportPermille = rig.scenario().settings().supportPermille();
@@ -109,9 +111,9 @@ public final class Decoder {
     if (ground.filledMm3(site) + wanted.poses().get(0).size().volumeMm3() > volume) {
       return new Found(Optional.empty(), RuleId.NO_OVERLAP);
     }
-    Scene scene = new Scene(sites, at, ground);
+    Scene scene = new Scene(at, ground);
     for (PlacedItem other : scene.inSpace()) {
-      if (Company.hardPair(wanted.item(), other.item(), /* sameAir= */ true)) {
+      if (strangers.test(wanted.item(), other.item())) {
         return new Found(Optional.empty(), RuleId.FORBIDDEN_PAIR);
       }
     }

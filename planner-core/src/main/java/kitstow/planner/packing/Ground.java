@@ -12,7 +12,9 @@ import kitstow.planner.model.PlacedItem;
 public final class Ground {
   private final SiteMap sites;
   private final List<List<PlacedItem>> in = new ArrayList<>();
-  private final long[] fingerprint;
+  private final List<List<PlacedItem>> reaching = new ArrayList<>();
+  private final int[] demanding;
+  private final long[] print;
   private final long[] filledMm3;
   private int count;
 
@@ -21,8 +23,10 @@ public final class Ground {
     this.sites = sites;
     for (int i = 0; i < sites.size(); i++) {
       in.add(new ArrayList<>());
+      reaching.add(new ArrayList<>());
     }
-    this.fingerprint = new long[sites.size()];
+    this.demanding = new int[sites.size()];
+    this.print = new long[sites.size()];
     this.filledMm3 = new long[sites.size()];
   }
 
@@ -31,9 +35,11 @@ public final class Ground {
     if (count == 0) {
       return;
     }
-    for (int i = 0; i < fingerprint.length; i++) {
+    for (int i = 0; i < print.length; i++) {
       in.get(i).clear();
-      fingerprint[i] = 0L;
+      reaching.get(i).clear();
+      demanding[i] = 0;
+      print[i] = 0L;
       filledMm3[i] = 0L;
     }
     count = 0;
@@ -49,10 +55,16 @@ public final class Ground {
     in.get(site).add(item);
     BoxMm box = item.box();
     filledMm3[site] += (long) box.lengthMm() * box.widthMm() * box.heightMm();
-    long print = printOf(item, site, kind);
+    demanding[site] += item.item().keepClear().isEmpty() ? 0 : 1;
+    long its = printOf(item, site, kind);
+    print[site] ^= its;
     Site at = sites.site(site);
-    for (int i = 0; i < at.aroundCount(); i++) {
-      fingerprint[at.around(i)] ^= print;
+    for (int i = 0; i < at.nearCount(); i++) {
+      int near = at.near(i);
+      if (near != site && sites.site(near).isReachedBy(item, at)) {
+        reaching.get(near).add(item);
+        print[near] ^= its;
+      }
     }
     count++;
   }
@@ -76,9 +88,25 @@ public final class Ground {
     return all;
   }
 
-  /** Fingerprint of everything that can matter to what may stand in a space. */
+  /** What stands in other spaces and can matter to what stands in one. */
+  List<PlacedItem> reaching(int site) {
+    return reaching.get(site);
+  }
+
+  /**
+   * Fingerprint of everything that can matter to what may stand in a space: what is in it or
+   * reaches into it, and where that wants room kept clear, all that matters there.
+   */
   public long fingerprint(int site) {
-    return fingerprint[site];
+    long all = print[site];
+    Site at = sites.site(site);
+    for (int i = 0; i < at.nearCount(); i++) {
+      int near = at.near(i);
+      if (near != site && demanding[near] > 0) {
+        all = mix(all + near + 1L) ^ print[near];
+      }
+    }
+    return all;
   }
 
   long filledMm3(int site) {

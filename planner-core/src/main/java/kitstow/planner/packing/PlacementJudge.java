@@ -109,11 +109,6 @@ final class PlacementJudge {
     if (item.box().maxZMm() > scene.site().topZMm()) {
       return Optional.of(RuleId.SLIDE_ENVELOPE);
     }
-    for (PlacedItem other : scene.inSpace()) {
-      if (Company.hardPair(item, other).isPresent()) {
-        return Optional.of(RuleId.FORBIDDEN_PAIR);
-      }
-    }
     Optional<RuleId> stands = standsBadly(item, scene);
     if (stands.isPresent()) {
       return stands;
@@ -246,7 +241,7 @@ final class PlacementJudge {
           continue;
         }
         if (all == null) {
-          all = new ArrayList<>(scene.around());
+          all = scene.around();
           all.add(item);
         }
         boolean air = keep.kind() == KeepClear.Kind.AIR;

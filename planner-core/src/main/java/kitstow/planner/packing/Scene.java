@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Reach;
 
@@ -16,9 +17,9 @@ final class Scene {
   private static final int STRIDE = 6;
 
   private final Site site;
+  private final Ground ground;
   private final List<PlacedItem> inSpace;
-  private final List<PlacedItem> near = new ArrayList<>();
-  private final List<PlacedItem> around = new ArrayList<>();
+  private final List<PlacedItem> near;
   private final List<PlacedItem> demanding = new ArrayList<>();
   private final int[] boxes;
   private final boolean[] bears;
@@ -27,41 +28,43 @@ final class Scene {
   private List<Contacts> contacts = List.of();
   private boolean contactsKnown;
 
-  Scene(SiteMap sites, Site site, Ground ground) {
+  Scene(Site site, Ground ground) {
     this.site = site;
+    this.ground = ground;
     this.inSpace = ground.in(site.index());
-    near.addAll(inSpace);
-    for (int i = 0; i < site.nearCount(); i++) {
-      if (site.near(i) != site.index()) {
-        near.addAll(ground.in(site.near(i)));
+    this.near = new ArrayList<>(inSpace);
+    near.addAll(ground.reaching(site.index()));
+    for (PlacedItem item : near) {
+      slides |= !item.space().movesWith().isEmpty();
+      if (!item.item().keepClear().isEmpty()) {
+        demanding.add(item);
       }
     }
-    for (int i = 0; i < site.aroundCount(); i++) {
-      List<PlacedItem> there = ground.in(site.around(i));
-      around.addAll(there);
-      slides |= !there.isEmpty() && !sites.space(site.around(i)).movesWith().isEmpty();
-      for (PlacedItem item : there) {
-        if (!item.item().keepClear().isEmpty()) {
-          demanding.add(item);
-        }
-      }
-    }
-    this.boxes = new int[near.size() * STRIDE];
+    this.boxes = boxesIn(site.room());
     this.bears = new boolean[inSpace.size()];
-    for (int i = 0; i < near.size(); i++) {
-      BoxMm box = near.get(i).box();
-      int at = i * STRIDE;
-      boxes[at] = box.minXMm();
-      boxes[at + 1] = box.minYMm();
-      boxes[at + 2] = box.minZMm();
-      boxes[at + 3] = box.maxXMm();
-      boxes[at + 4] = box.maxYMm();
-      boxes[at + 5] = box.maxZMm();
-    }
     for (int i = 0; i < bears.length; i++) {
       bears[i] = inSpace.get(i).item().bearsG() > 0L;
       emergency |= inSpace.get(i).item().reach() == Reach.EMERGENCY;
     }
+  }
+
+  /** Those of the near things that reach into a room, as plain numbers. */
+  private int[] boxesIn(BoxMm room) {
+    int[] found = new int[near.size() * STRIDE];
+    int at = 0;
+    for (int i = 0; i < near.size(); i++) {
+      BoxMm box = near.get(i).box();
+      if (i < inSpace.size() || Boxes.overlap(box, room)) {
+        found[at] = box.minXMm();
+        found[at + 1] = box.minYMm();
+        found[at + 2] = box.minZMm();
+        found[at + 3] = box.maxXMm();
+        found[at + 4] = box.maxYMm();
+        found[at + 5] = box.maxZMm();
+        at += STRIDE;
+      }
+    }
+    return at == found.length ? found : Arrays.copyOf(found, at);
   }
 
   Site site() {
@@ -80,15 +83,19 @@ final class Scene {
 
   /** Things that count for room kept clear near it. */
   List<PlacedItem> around() {
+    List<PlacedItem> around = new ArrayList<>();
+    for (int i = 0; i < site.aroundCount(); i++) {
+      around.addAll(ground.in(site.around(i)));
+    }
     return around;
   }
 
-  /** Everything around that wants room kept clear. */
+  /** Everything near that wants room kept clear. */
   List<PlacedItem> demanding() {
     return demanding;
   }
 
-  /** Whether anything around rides on a slide. */
+  /** Whether anything near rides on a slide. */
   boolean anythingSlides() {
     return slides;
   }
@@ -116,8 +123,8 @@ final class Scene {
     return bears.length;
   }
 
-  /** Number of things near, those in the own space first. */
-  int nearCount() {
+  /** Number of things that reach into the room, those in the own space first. */
+  int boxCount() {
     return boxes.length / STRIDE;
   }
 

@@ -2,6 +2,9 @@ package kitstow.planner.packing;
 
 import java.util.List;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.Boxes;
+import kitstow.planner.model.FittedModule;
+import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Space;
 
@@ -15,10 +18,26 @@ final class Site {
   private final BoxMm room;
   private final int topZMm;
   private final List<Obstacle> obstacles;
+  private final List<BoxMm> extents;
+  private final List<FittedModule> slides;
   private int[] near = {};
   private int[] around = {};
 
-  Site(int index, Space space, int topZMm, List<Obstacle> obstacles) {
+  /**
+   * A space.
+   *
+   * @param extents where its contents, the room they keep clear and what they sweep can be
+   * @param slides modules it slides out with
+   */
+  Site(
+      int index,
+      Space space,
+      int topZMm,
+      List<Obstacle> obstacles,
+      List<BoxMm> extents,
+      List<FittedModule> slides) {
+    this.extents = List.copyOf(extents);
+    this.slides = List.copyOf(slides);
     this.index = index;
     this.space = space;
     this.room = Room.of(space);
@@ -51,6 +70,28 @@ final class Site {
 
   List<Obstacle> obstacles() {
     return obstacles;
+  }
+
+  List<BoxMm> extents() {
+    return extents;
+  }
+
+  /** Whether something that stands in another space can matter to what stands here. */
+  boolean isReachedBy(PlacedItem item, Site from) {
+    if (!item.item().keepClear().isEmpty()) {
+      return true;
+    }
+    for (BoxMm extent : extents) {
+      if (Boxes.overlap(extent, item.box())) {
+        return true;
+      }
+    }
+    for (FittedModule slide : from.slides) {
+      if (Boxes.overlap(SlideTravel.swept(item.box(), slide), room)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   boolean bareBars() {

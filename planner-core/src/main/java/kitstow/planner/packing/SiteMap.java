@@ -33,12 +33,19 @@ public final class SiteMap {
   public static SiteMap of(Rig rig) {
     SiteMap map = new SiteMap();
     Optional<BoxMm> canopy = CanopyBody.of(rig.scenario());
+    PlacementJudge judge = new PlacementJudge(rig);
     for (Space space : rig.spaces().values()) {
       map.indexById.put(space.id(), map.sites.size());
       map.sites.add(
-          new Site(map.sites.size(), space, topZMm(rig, space), obstacles(rig, space, canopy)));
+          new Site(
+              map.sites.size(),
+              space,
+              topZMm(rig, space),
+              obstacles(rig, space, canopy),
+              extents(rig, space, judge),
+              slides(rig, space)));
     }
-    map.findNeighbours(rig);
+    map.findNeighbours();
     return map;
   }
 
@@ -122,13 +129,13 @@ public final class SiteMap {
     return passes;
   }
 
-  private void findNeighbours(Rig rig) {
+  private void findNeighbours() {
     int count = sites.size();
     boolean[][] meet = new boolean[count][count];
     for (int i = 0; i < count; i++) {
       meet[i][i] = true;
       for (int j = i + 1; j < count; j++) {
-        meet[i][j] = meet(rig, sites.get(i).space(), sites.get(j).space());
+        meet[i][j] = meet(sites.get(i), sites.get(j));
         meet[j][i] = meet[i][j];
       }
     }
@@ -158,18 +165,18 @@ public final class SiteMap {
     return array;
   }
 
-  private static boolean meet(Rig rig, Space a, Space b) {
-    for (BoxMm one : extents(rig, a)) {
-      if (Boxes.overlap(one, Room.of(b))) {
+  private static boolean meet(Site a, Site b) {
+    for (BoxMm one : a.extents()) {
+      if (Boxes.overlap(one, b.room())) {
         return true;
       }
     }
-    for (BoxMm other : extents(rig, b)) {
-      if (Boxes.overlap(other, Room.of(a))) {
+    for (BoxMm other : b.extents()) {
+      if (Boxes.overlap(other, a.room())) {
         return true;
       }
     }
-    return sharesSlide(a, b);
+    return sharesSlide(a.space(), b.space());
   }
 
   private static boolean sharesSlide(Space a, Space b) {
@@ -181,36 +188,43 @@ public final class SiteMap {
     return false;
   }
 
+  private static List<FittedModule> slides(Rig rig, Space space) {
+    List<FittedModule> slides = new ArrayList<>();
+    for (String id : space.movesWith()) {
+      FittedModule slide = rig.modules().get(id);
+      if (slide != null) {
+        slides.add(slide);
+      }
+    }
+    return slides;
+  }
+
   /** Where contents of a space, the room they keep clear, and what they sweep can be. */
-  private static List<BoxMm> extents(Rig rig, Space space) {
+  private static List<BoxMm> extents(Rig rig, Space space, PlacementJudge judge) {
     List<BoxMm> extents = new ArrayList<>();
     BoxMm room = Room.of(space);
     boolean open = space.environment().contains(Environment.OPEN_AIR);
-    extents.add(open ? grown(room, reachMm(rig, space, KeepClear.Kind.AIR)) : room);
-    if (space.movesWith().isEmpty()) {
-      int lid = open ? reachMm(rig, space, KeepClear.Kind.LID) : 0;
-      extents.add(room.withHeights(room.minZMm(), room.maxZMm() + lid));
-      return extents;
-    }
-    int lid = reachMm(rig, space, KeepClear.Kind.LID);
+    int air = open ? reachMm(rig, space, KeepClear.Kind.AIR, judge) : 0;
+    extents.add(air > 0 ? grown(room, air) : room);
+    boolean still = space.movesWith().isEmpty();
+    int lid = !still || open ? reachMm(rig, space, KeepClear.Kind.LID, judge) : 0;
     BoxMm withLids = room.withHeights(room.minZMm(), room.maxZMm() + lid);
-    extents.add(withLids);
-    for (String slideId : space.movesWith()) {
-      FittedModule slide = rig.modules().get(slideId);
-      if (slide != null) {
-        extents.add(SlideTravel.swept(room, slide));
-        extents.add(withLids.moved(slide.pullOut()));
-      }
+    if (lid > 0) {
+      extents.add(withLids);
+    }
+    for (FittedModule slide : slides(rig, space)) {
+      extents.add(SlideTravel.swept(room, slide));
+      extents.add(withLids.moved(slide.pullOut()));
     }
     return extents;
   }
 
-  /** The most room that any item which fits into a space keeps clear. */
-  private static int reachMm(Rig rig, Space space, KeepClear.Kind kind) {
+  /** The most room that any item which may stand in a space keeps clear. */
+  private static int reachMm(Rig rig, Space space, KeepClear.Kind kind, PlacementJudge judge) {
     int reach = 0;
     for (Item item : rig.scenario().items()) {
       for (KeepClear keep : item.keepClear()) {
-        if (keep.kind() == kind && keep.clearMm() > reach && fits(item, Room.of(space))) {
+        if (keep.kind() == kind && keep.clearMm() > reach && mayStand(item, space, judge)) {
           reach = keep.clearMm();
         }
       }
@@ -218,11 +232,10 @@ public final class SiteMap {
     return reach;
   }
 
-  private static boolean fits(Item item, BoxMm room) {
-    for (Pose pose : Pose.of(item)) {
-      if (pose.size().lengthMm() <= room.lengthMm()
-          && pose.size().widthMm() <= room.widthMm()
-          && pose.size().heightMm() <= room.heightMm()) {
+  private static boolean mayStand(Item item, Space space, PlacementJudge judge) {
+    Wanted wanted = Wanted.of(item, 1);
+    for (Pose pose : wanted.poses()) {
+      if (!judge.bars(wanted, space, pose).isPresent()) {
         return true;
       }
     }

@@ -16,6 +16,7 @@ import kitstow.planner.statics.Bound;
  * @param tookSeconds time the search took; not the same on every run
  * @param reasons why units stay home
  * @param rooms what still goes into each space
+ * @param levers which single changes buy the most on the tightest limit
  * @param bound how far the plan can be from the best, where it was worked out
  */
 public record Searched(
@@ -26,10 +27,12 @@ public record Searched(
     OptionalDouble tookSeconds,
     List<HomeReason> reasons,
     List<SpaceRoom> rooms,
+    List<Lever> levers,
     Optional<Bound> bound) {
   /** Copies its collections. */
   public Searched {
     reasons = List.copyOf(reasons);
     rooms = List.copyOf(rooms);
+    levers = List.copyOf(levers);
   }
 }

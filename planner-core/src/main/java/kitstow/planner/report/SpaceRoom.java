@@ -12,8 +12,19 @@ import kitstow.planner.model.Space;
  * @param largestGap the largest box that is empty, vehicle frame
  * @param freeMl volume that nothing takes, millilitres
  * @param left mass that may still go in
+ * @param tenMore what 10 kg more there do
  */
-public record SpaceRoom(Space space, Optional<BoxMm> largestGap, long freeMl, Optional<Left> left) {
+public record SpaceRoom(
+    Space space, Optional<BoxMm> largestGap, long freeMl, Optional<Left> left, TenMore tenMore) {
+  /**
+   * What 10 kg more in the largest gap of a space do.
+   *
+   * @param momentNm to the rear overhang moment, newton metres
+   * @param tightestKg to the limit that is tightest now, in the state where it is; below zero where
+   *     they take load off it
+   */
+  public record TenMore(double momentNm, double tightestKg) {}
+
   /**
    * Mass left before a limit.
    *

@@ -1,5 +1,7 @@
 package kitstow.planner.solver;
 
+import java.util.function.LongSupplier;
+
 /**
  * What a search may spend, and how it spends it: a quick round to have something good at once;
  * while things stay home, by turns, one in which only what is aboard counts; a slow one that
@@ -21,7 +23,8 @@ final class Budget {
   private static final double LONGEST_SECONDS = 60.0;
 
   private final long steps;
-  private final long startNanos = System.nanoTime();
+  private final LongSupplier nanos;
+  private final long startNanos;
   private final double seconds;
   private final long seed;
   private long stepsTaken;
@@ -33,8 +36,11 @@ final class Budget {
    *
    * @param steps steps in all, or 0 for no limit
    * @param seconds time in all; matters only without a limit in steps
+   * @param nanos clock by which the time goes, ns from whenever
    */
-  Budget(long seed, long steps, double seconds) {
+  Budget(long seed, long steps, double seconds, LongSupplier nanos) {
+    this.nanos = nanos;
+    this.startNanos = nanos.getAsLong();
     this.seed = seed;
     this.steps = steps > 0L ? steps : Long.MAX_VALUE;
     this.seconds = seconds;
@@ -84,7 +90,7 @@ final class Budget {
     if (steps != Long.MAX_VALUE) {
       return steps - stepsTaken;
     }
-    double elapsed = (System.nanoTime() - startNanos) / 1.0e9;
+    double elapsed = (nanos.getAsLong() - startNanos) / 1.0e9;
     double left = Math.max(0.0, Math.min(LONGEST_SECONDS, seconds - elapsed));
     return stepsTaken / Math.max(elapsed, 1.0e-3) * left;
   }

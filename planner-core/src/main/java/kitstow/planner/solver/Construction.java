@@ -2,7 +2,9 @@ package kitstow.planner.solver;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Need;
@@ -16,6 +18,12 @@ import kitstow.planner.packing.Wanted;
  */
 final class Construction {
   private static final double BLINK = 0.05;
+
+  /** One unit in so many is tried in a pose other than the cheapest first. */
+  private static final int POSED = 6;
+
+  /** The same while only what is aboard counts: tight packings want poses of their own. */
+  private static final int POSED_FILLING = 2;
 
   /** Degrees of urgency that are told apart. */
   private static final int URGENT = 100;
@@ -115,9 +123,13 @@ final class Construction {
     LoadSums sums = packing.sums(order);
     long over = sums.overG();
     boolean report = problem.scenario().settings().massLimits() == Settings.MassLimits.REPORT;
+    Map<Integer, Integer> poses = new HashMap<>();
     for (int unit : order) {
       Wanted wanted = problem.units().get(unit);
-      int pose = blink > 0.0 ? poseChoice(wanted, random) : 0;
+      int pose =
+          blink > 0.0
+              ? poses.computeIfAbsent(problem.kindOf(unit), kind -> poseChoice(wanted, random))
+              : 0;
       boolean anyway = report && wanted.item().need() == Need.MUST;
       int best = -1;
       PlacedItem place = null;
@@ -157,9 +169,13 @@ final class Construction {
     }
   }
 
-  /** Mostly none in particular; now and then another one, or rather on top of others. */
-  private static int poseChoice(Wanted wanted, Random random) {
-    int pose = random.nextInt(6) == 0 ? 1 + random.nextInt(wanted.poses().size()) : 0;
+  /**
+   * Mostly none in particular; now and then another one, or rather on top of others. Units of one
+   * kind get the same, since they pack best in blocks.
+   */
+  private int poseChoice(Wanted wanted, Random random) {
+    int oneIn = problem.filling() ? POSED_FILLING : POSED;
+    int pose = random.nextInt(oneIn) == 0 ? 1 + random.nextInt(wanted.poses().size()) : 0;
     return random.nextInt(3) == 0 ? pose + PlanningItem.STACKED : pose;
   }
 }

@@ -87,25 +87,67 @@ final class LimitGroup {
   }
 
   /**
-   * Raises the overloads by limit to those of one state.
+   * Raises the worst loads by position to those of one state, without what does not change on the
+   * trip: that adds the same in every state.
    *
    * @param fixed scaled loads of the fixed bodies by state and position
-   * @param varying scaled loads of what changes on the trip, likewise
+   * @param varying scaled loads of gear that changes on the trip, likewise
    * @param offset where this state starts in both
-   * @param constant scaled loads of what does not change, by position
-   * @param axles what all gear puts on the rear and the front axle, gram half-millimetres
-   * @param over grams over by limit
+   * @param axles what that gear puts on the axles
+   * @param worst scaled loads by position
    */
-  void raise(long[] fixed, long[] varying, int offset, long[] constant, Axles axles, long[] over) {
+  void worst(long[] fixed, long[] varying, int offset, Axles axles, long[] worst) {
     for (int position : rear) {
-      raise(position, fixed[offset + position] + axles.rearHalfGMm(), over);
+      worst[position] = Math.max(worst[position], fixed[offset + position] + axles.rearHalfGMm());
     }
     for (int position : front) {
-      raise(position, fixed[offset + position] + axles.frontHalfGMm(), over);
+      worst[position] = Math.max(worst[position], fixed[offset + position] + axles.frontHalfGMm());
     }
     for (int position : inSpaces) {
-      long load = fixed[offset + position] + varying[offset + position] + constant[position];
-      raise(position, load, over);
+      worst[position] =
+          Math.max(worst[position], fixed[offset + position] + varying[offset + position]);
+    }
+  }
+
+  /**
+   * Raises the overloads by limit to those of the worst states.
+   *
+   * @param worst scaled loads by position, of {@link #worst}
+   * @param constant scaled loads of gear that does not change on the trip, by position
+   * @param axles what that gear puts on the axles
+   * @param over grams over by limit
+   */
+  void raise(long[] worst, long[] constant, Axles axles, long[] over) {
+    for (int position : rear) {
+      raise(position, worst[position] + axles.rearHalfGMm(), over);
+    }
+    for (int position : front) {
+      raise(position, worst[position] + axles.frontHalfGMm(), over);
+    }
+    for (int position : inSpaces) {
+      raise(position, worst[position] + constant[position], over);
+    }
+  }
+
+  /**
+   * The same with one more thing in a space that does not change on the trip; limits it does not
+   * load are left alone.
+   *
+   * @param axles what such gear puts on the axles, the newcomer included
+   * @param massG mass of the newcomer
+   */
+  void raiseWith(long[] worst, long[] constant, Axles axles, int site, long massG, long[] over) {
+    for (int position : rear) {
+      raise(position, worst[position] + axles.rearHalfGMm(), over);
+    }
+    for (int position : front) {
+      raise(position, worst[position] + axles.frontHalfGMm(), over);
+    }
+    int[] positions = bySite[site];
+    long[] weights = numerators[site];
+    for (int i = 0; i < positions.length; i++) {
+      int at = positions[i];
+      raise(at, worst[at] + constant[at] + massG * weights[i], over);
     }
   }
 
@@ -113,6 +155,10 @@ final class LimitGroup {
    * Raises the overloads by limit to those of one state with one more thing in a space; limits it
    * does not load are left alone.
    *
+   * @param fixed scaled loads of the fixed bodies by state and position
+   * @param varying scaled loads of gear that changes on the trip, likewise
+   * @param offset where this state starts in both
+   * @param constant scaled loads of gear that does not change, by position
    * @param axles what all gear puts on the axles, the newcomer included
    * @param massG mass of the newcomer
    */

@@ -1,23 +1,21 @@
 package kitstow.planner.solver;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import kitstow.planner.geometry.BoxMm;
-import kitstow.planner.model.LoadState;
 import kitstow.planner.model.PlacedItem;
-import kitstow.planner.model.RoofBars;
-import kitstow.planner.model.RuleId;
-import kitstow.planner.model.Space;
-import kitstow.planner.packing.BarCarriage;
 import kitstow.planner.statics.Lever;
 import org.jspecify.annotations.Nullable;
 
-/** What the gear aboard puts on every limit, kept up to date as units come and go. */
+/**
+ * What the gear aboard puts on every limit, kept up to date as units come and go. What does not
+ * change on the trip loads a limit alike in every state, so the worst state of the rest is kept.
+ */
 final class LoadSums {
+  /** Less than any load, and far enough from the least number to add to. */
+  private static final long NONE = Long.MIN_VALUE / 4L;
+
   private final TripTable table;
   private final long[] mass;
   private final long[] rear;
@@ -25,11 +23,18 @@ final class LoadSums {
   private final long[] side;
   private final long[] varying;
   private final long[][] constant;
+  private final long[][] worst;
   private final long[] over;
   private final long[] overWith;
   private final long[] credit;
   private final @Nullable LimitGroup[] groupsInUse;
-  private final Map<Integer, PlacedItem> onBars = new LinkedHashMap<>();
+  private final BarSums bars;
+  private boolean worstKnown;
+  private long worstMoment;
+  private long mostSide;
+  private long leastSide;
+  private boolean overKnown;
+  private long overG;
   private long constantMass;
   private long constantRear;
   private long constantMoment;
@@ -54,8 +59,13 @@ final class LoadSums {
       groups = Math.max(groups, table.group(s).number() + 1);
     }
     this.constant = new long[groups][];
+    this.worst = new long[groups][];
+    this.groupsInUse = new LimitGroup[groups];
     for (int s = 0; s < mass.length; s++) {
-      constant[table.group(s).number()] = new long[table.group(s).size()];
+      LimitGroup group = table.group(s);
+      groupsInUse[group.number()] = group;
+      constant[group.number()] = new long[group.size()];
+      worst[group.number()] = new long[group.size()];
     }
     this.over = new long[table.lineCount()];
     this.overWith = new long[table.lineCount()];
@@ -63,10 +73,7 @@ final class LoadSums {
     for (int line = 0; line < credit.length; line++) {
       credit[line] = unavoidable.getOrDefault(table.lineKey(line), 0L);
     }
-    this.groupsInUse = new LimitGroup[groups];
-    for (int s = 0; s < mass.length; s++) {
-      groupsInUse[table.group(s).number()] = table.group(s);
-    }
+    this.bars = new BarSums(table);
   }
 
   TripTable table() {
@@ -75,14 +82,10 @@ final class LoadSums {
 
   void add(int unit, PlacedItem item, int site) {
     change(unit, item, site, 1L);
-    if (item.space().bars().isPresent()) {
-      onBars.put(unit, item);
-    }
   }
 
   void remove(int unit, PlacedItem item, int site) {
     change(unit, item, site, -1L);
-    onBars.remove(unit);
   }
 
   private void change(int unit, PlacedItem item, int site, long sign) {
@@ -92,6 +95,8 @@ final class LoadSums {
     long nominal = sign * item.item().mass().massG();
     nominalMassG += nominal;
     heightGMm += nominal * ((long) box.minZMm() + box.maxZMm());
+    overKnown = false;
+    bars.change(unit, item, sign);
     if (!table.varies(unit)) {
       long massG = table.massG(unit, 0);
       constantSide += sign * massG * across;
@@ -105,6 +110,7 @@ final class LoadSums {
       }
       return;
     }
+    worstKnown = false;
     long knownMass = -1L;
     long knownMoment = 0L;
     for (int s = 0; s < mass.length; s++) {
@@ -127,23 +133,53 @@ final class LoadSums {
     return Lever.overhangHalfGMm(massG, box.minXMm(), box.maxXMm(), table.wheelbaseMm());
   }
 
+  /** Works out the worst states anew if anything that changes on the trip has come or gone. */
+  private void findWorst() {
+    if (worstKnown) {
+      return;
+    }
+    worstKnown = true;
+    for (long[] loads : worst) {
+      if (loads != null) {
+        Arrays.fill(loads, NONE);
+      }
+    }
+    worstMoment = NONE;
+    mostSide = NONE;
+    leastSide = -NONE;
+    for (int s = 0; s < mass.length; s++) {
+      table.worst(s, varying, axles(mass[s], rear[s]), worst[table.group(s).number()]);
+      if (table.moving(s)) {
+        worstMoment = Math.max(worstMoment, table.fixedMomentHalfGMm(s) + moment[s]);
+        long lever = table.fixedSideHalfGMm(s) + side[s];
+        mostSide = Math.max(mostSide, lever);
+        leastSide = Math.min(leastSide, lever);
+      }
+    }
+  }
+
+  private LimitGroup.Axles axles(long massG, long rearHalfGMm) {
+    return new LimitGroup.Axles(rearHalfGMm, 2L * table.wheelbaseMm() * massG - rearHalfGMm);
+  }
+
   /**
    * Overload of every limit in its worst state, rounded up to a gram, summed, less what no gear can
    * help.
    */
   long overG() {
-    Arrays.fill(over, 0L);
-    for (int s = 0; s < mass.length; s++) {
-      long allRear = rear[s] + constantRear;
-      long allFront = 2L * table.wheelbaseMm() * (mass[s] + constantMass) - allRear;
-      table.raise(
-          s,
-          varying,
-          constant[table.group(s).number()],
-          new LimitGroup.Axles(allRear, allFront),
-          over);
+    if (!overKnown) {
+      overKnown = true;
+      findWorst();
+      Arrays.fill(over, 0L);
+      LimitGroup.Axles axles = axles(constantMass, constantRear);
+      for (LimitGroup group : groupsInUse) {
+        if (group != null) {
+          group.raise(worst[group.number()], constant[group.number()], axles, over);
+        }
+      }
+      overG = sumOf(over) + bars.overG();
     }
-    return sumOf(over);
+    return overG;
   }
 
   private long sumOf(long[] grams) {
@@ -151,7 +187,7 @@ final class LoadSums {
     for (int line = 0; line < grams.length; line++) {
       sum += Math.max(0L, grams[line] - credit[line]);
     }
-    return onBars.isEmpty() ? sum : sum + barsOverG();
+    return sum;
   }
 
   /** Overload by limit, only where there is any, without what gear on single bars does. */
@@ -168,107 +204,57 @@ final class LoadSums {
 
   /** What {@link #overG} would be with one more unit aboard; nothing changes. */
   long overWithG(int unit, PlacedItem item, int site) {
-    if (item.space().bars().isPresent()) {
-      add(unit, item, site);
-      long with = overG();
-      remove(unit, item, site);
-      overG();
-      return with;
-    }
+    overG();
     System.arraycopy(over, 0, overWith, 0, over.length);
     BoxMm box = item.box();
     long centre = (long) box.minXMm() + box.maxXMm();
-    for (int s = 0; s < mass.length; s++) {
-      long massG = table.massG(unit, s);
-      long allRear = rear[s] + constantRear + Lever.rearHalfGMm(massG, centre);
-      long allMass = mass[s] + constantMass + massG;
-      table.raiseWith(
-          s,
-          varying,
-          constant[table.group(s).number()],
-          new LimitGroup.Axles(allRear, 2L * table.wheelbaseMm() * allMass - allRear),
-          site,
-          massG,
-          overWith);
+    if (table.varies(unit)) {
+      for (int s = 0; s < mass.length; s++) {
+        long massG = table.massG(unit, s);
+        table.raiseWith(
+            s,
+            varying,
+            constant[table.group(s).number()],
+            axles(
+                mass[s] + constantMass + massG,
+                rear[s] + constantRear + Lever.rearHalfGMm(massG, centre)),
+            site,
+            massG,
+            overWith);
+      }
+    } else {
+      long massG = table.massG(unit, 0);
+      LimitGroup.Axles axles =
+          axles(constantMass + massG, constantRear + Lever.rearHalfGMm(massG, centre));
+      for (LimitGroup group : groupsInUse) {
+        if (group != null) {
+          int number = group.number();
+          group.raiseWith(worst[number], constant[number], axles, site, massG, overWith);
+        }
+      }
     }
-    return sumOf(overWith);
+    return sumOf(overWith) + bars.overWithG(unit, item);
   }
 
   /** Worst moving rear overhang moment. */
   long momentHalfGMm() {
-    long worst = 0L;
-    for (int s = 0; s < moment.length; s++) {
-      if (table.moving(s)) {
-        worst = Math.max(worst, table.fixedMomentHalfGMm(s) + moment[s] + constantMoment);
-      }
-    }
-    return worst;
+    findWorst();
+    return Math.max(0L, worstMoment + constantMoment);
   }
 
   /** How far the worst moving state is beyond the allowed difference of the sides, grams. */
   long sideOverG(long limitG) {
-    long worst = 0L;
-    for (int s = 0; s < side.length; s++) {
-      if (table.moving(s)) {
-        long lever = Math.abs(table.fixedSideHalfGMm(s) + side[s] + constantSide);
-        // Right less left, by the lever rule on the mean track: m 2y / track. [S10]
-        worst = Math.max(worst, 2L * lever / table.trackSumMm() - limitG);
-      }
+    findWorst();
+    if (mostSide < leastSide) {
+      return 0L;
     }
-    return worst;
+    long lever = Math.max(Math.abs(mostSide + constantSide), Math.abs(leastSide + constantSide));
+    // Right less left, by the lever rule on the mean track: m 2y / track. [S10]
+    return Math.max(0L, 2L * lever / table.trackSumMm() - limitG);
   }
 
   /** Mean height of the centres of all gear, as loaded, millimetres. */
   long meanHeightMm() {
     return nominalMassG == 0L ? 0L : heightGMm / (2L * nominalMassG);
-  }
-
-  /** Overload of single bars, where the place of an item on them matters. */
-  private long barsOverG() {
-    Map<String, long[]> shares = new HashMap<>();
-    Map<String, RoofBars.Bar> bars = new HashMap<>();
-    List<String> keys = new ArrayList<>();
-    for (Map.Entry<Integer, PlacedItem> entry : onBars.entrySet()) {
-      PlacedItem item = entry.getValue();
-      Space space = item.space();
-      for (BarCarriage.Share share :
-          BarCarriage.shares(
-              item.box(), space, space.bars().orElseThrow(IllegalStateException::new))) {
-        String key = RuleId.BAR_LIMIT + " " + space.id() + ":" + share.bar().id();
-        long[] load =
-            shares.computeIfAbsent(
-                key,
-                k -> {
-                  keys.add(k);
-                  return new long[mass.length];
-                });
-        bars.put(key, share.bar());
-        for (int s = 0; s < load.length; s++) {
-          load[s] += share.parts() * table.massG(entry.getKey(), s);
-        }
-      }
-    }
-    long sum = 0L;
-    for (String key : keys) {
-      RoofBars.Bar bar = bars.get(key);
-      long[] load = shares.get(key);
-      if (bar != null && load != null) {
-        sum += barOverG(bar, load);
-      }
-    }
-    return sum;
-  }
-
-  private long barOverG(RoofBars.Bar bar, long[] load) {
-    long worst = 0L;
-    for (int s = 0; s < load.length; s++) {
-      LoadState state = table.states().get(s);
-      long limitG = bar.ratings().inG(state.kind(), state.surface());
-      long excess = load[s] - limitG * BarCarriage.SHARE_PARTS;
-      if (excess > BarCarriage.SHARE_PARTS / 2L) {
-        worst = Math.max(worst, (excess + BarCarriage.SHARE_PARTS - 1L) / BarCarriage.SHARE_PARTS);
-      }
-    }
-    return worst;
   }
 }

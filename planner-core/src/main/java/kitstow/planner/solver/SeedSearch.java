@@ -2,6 +2,7 @@ package kitstow.planner.solver;
 
 import java.util.Random;
 import java.util.concurrent.Callable;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
@@ -12,18 +13,29 @@ import org.optaplanner.core.impl.solver.DefaultSolver;
 
 /** One search with one seed, round after round, to be run in a thread of its own. */
 final class SeedSearch implements Callable<PlanningLoad> {
+  /** Every so many rounds start from nothing. */
+  private static final int AFRESH = 4;
+
   private final PlanSearch.Request request;
   private final long seed;
   private final PlanSearch.Progress progress;
+  private final LongSupplier nanos;
   private volatile boolean stopped;
   private volatile @Nullable DefaultSolver<PlanningLoad> solver;
   private volatile long scoreCalculations;
   private @Nullable BendableLongScore bestScore;
 
-  SeedSearch(PlanSearch.Request request, long seed, PlanSearch.Progress progress) {
+  /**
+   * A search.
+   *
+   * @param nanos clock by which its time goes, ns from whenever; asked in the thread that searches
+   */
+  SeedSearch(
+      PlanSearch.Request request, long seed, PlanSearch.Progress progress, LongSupplier nanos) {
     this.request = request;
     this.seed = seed;
     this.progress = progress;
+    this.nanos = nanos;
   }
 
   @Override
@@ -31,7 +43,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
     PackingProblem problem = new PackingProblem(request.scenario());
     PlanningLoad best = PlanSearch.construct(problem, request.start().orElse(null));
     progress.better(PlanningMapper.toBest(best, seed, request.steps(), 1L));
-    Budget budget = new Budget(seed, request.steps(), request.seconds());
+    Budget budget = new Budget(seed, request.steps(), request.seconds(), nanos);
     Random random = new Random(seed);
     int[] urgency = new int[problem.units().size()];
     boolean filled = false;
@@ -41,10 +53,10 @@ final class SeedSearch implements Callable<PlanningLoad> {
       Round round = budget.next(leavesHome(best), filled);
       BendableLongScore bar = scoreOf(best);
       boolean settles = round.filling() ? fillings++ % 2 == 0 : filled;
+      problem.filling(round.filling());
       PlanningLoad start =
           settles ? best : startOf(budget.rounds(), best, random, urgency, round.filling());
       StepCount counted = new StepCount();
-      problem.filling(round.filling());
       PlanningLoad found = run(start, round, counted);
       problem.filling(false);
       taken = counted.steps;
@@ -84,13 +96,15 @@ final class SeedSearch implements Callable<PlanningLoad> {
     }
   }
 
-  /** The best itself at first, then in turn plans near it and plans that owe it nothing. */
+  /** The best itself at first, then plans near it, and now and then one that owes it nothing. */
   private static PlanningLoad startOf(
       int round, PlanningLoad best, Random random, int[] urgency, boolean filling) {
     if (round <= 2 && !filling) {
       return best;
     }
-    return filling || round % 2 == 1 ? Shake.afresh(best, random, urgency) : Shake.of(best, random);
+    return filling || round % AFRESH == 0
+        ? Shake.afresh(best, random, urgency)
+        : Shake.of(best, random);
   }
 
   private PlanningLoad run(PlanningLoad start, Round round, StepCount counted) {

@@ -7,8 +7,8 @@ import java.util.Random;
 
 /** Packs a good part of a plan anew, to go on from somewhere else that is nearly as good. */
 final class Shake {
-  private static final double LEAST_SHARE = 0.15;
-  private static final double MOST_SHARE = 0.6;
+  private static final double LEAST_SHARE = 0.08;
+  private static final double MOST_SHARE = 0.4;
   private static final double BLINK = 0.15;
 
   /** How far the order strays when all is packed anew. */

@@ -182,12 +182,15 @@ final class TripTable {
     return fixedMoment[state];
   }
 
-  /** Raises the overloads by limit to those of one state; see {@link LimitGroup#raise}. */
-  void raise(int state, long[] varying, long[] constant, LimitGroup.Axles axles, long[] over) {
-    group[state].raise(fixed, varying, offset[state], constant, axles, over);
+  /** Raises the worst loads to those of one state; see {@link LimitGroup#worst}. */
+  void worst(int state, long[] varying, LimitGroup.Axles axles, long[] worst) {
+    group[state].worst(fixed, varying, offset[state], axles, worst);
   }
 
-  /** The same with one more thing in a space; see {@link LimitGroup#raiseWith}. */
+  /**
+   * Raises the overloads by limit to those of one state with one more thing in a space; see {@link
+   * LimitGroup#raiseWith}.
+   */
   void raiseWith(
       int state,
       long[] varying,

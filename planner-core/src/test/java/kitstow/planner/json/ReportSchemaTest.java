@@ -51,6 +51,7 @@ class ReportSchemaTest {
             OptionalDouble.of(0.5),
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report),
+            LoadPlanner.levers(report),
             Optional.of(
                 new Bound(
                     /* floorNm= */ 900.0,

@@ -6,17 +6,18 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
 
 /**
  * One search on one thread with all its better plans, and the processor time which that thread had
- * used when it found each: so what else the machine does matters little.
+ * used when it found each. It goes by processor time too, so what else the machine does matters
+ * little.
  */
 final class TimedSearch {
-  /** By the clock; far more than a bench takes unless the machine is very busy. */
-  private static final double MOST_SECONDS = 1_200.0;
+  private static final long POLL_MS = 20L;
 
   private record Found(double atSeconds, PlanSearch.Best best) {}
 
@@ -26,17 +27,35 @@ final class TimedSearch {
 
   /** Searches for so many seconds of processor time. */
   static TimedSearch of(Scenario scenario, long seed, double seconds) {
-    TimedSearch search = new TimedSearch();
+    TimedSearch timed = new TimedSearch();
     ThreadMXBean threads = ManagementFactory.getThreadMXBean();
-    AtomicLong thread = new AtomicLong();
-    PlanSearch.solve(
-        new PlanSearch.Request(scenario, seed, /* steps= */ 0L, MOST_SECONDS, /* threads= */ 1),
-        best -> {
-          thread.set(Thread.currentThread().getId());
-          search.trace.add(new Found(threads.getCurrentThreadCpuTime() / 1.0e9, best));
-        },
-        () -> thread.get() != 0L && threads.getThreadCpuTime(thread.get()) / 1.0e9 >= seconds);
-    return search;
+    SeedSearch search =
+        new SeedSearch(
+            new PlanSearch.Request(scenario, seed, /* steps= */ 0L, seconds, /* threads= */ 1),
+            seed,
+            best -> timed.trace.add(new Found(threads.getCurrentThreadCpuTime() / 1.0e9, best)),
+            threads::getCurrentThreadCpuTime);
+    FutureTask<PlanningLoad> task = new FutureTask<>(search);
+    Thread thread = new Thread(task, "timed search");
+    thread.start();
+    try {
+      while (!task.isDone()) {
+        Thread.sleep(POLL_MS);
+        if (threads.getThreadCpuTime(thread.getId()) / 1.0e9 >= seconds) {
+          search.stop();
+        }
+      }
+      PlanSearch.Best last =
+          PlanningMapper.toBest(task.get(), seed, 0L, search.scoreCalculations());
+      timed.trace.add(new Found(seconds, last));
+    } catch (InterruptedException e) {
+      search.stop();
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted", e);
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("the search failed", e.getCause());
+    }
+    return timed;
   }
 
   /** The best plan after so many seconds, if there was any. */
@@ -51,5 +70,10 @@ final class TimedSearch {
   /** The best plan of all. */
   LoadPlan last() {
     return trace.get(trace.size() - 1).best().plan();
+  }
+
+  /** Plans scored. */
+  long scoreCalculations() {
+    return trace.get(trace.size() - 1).best().scoreCalculations();
   }
 }

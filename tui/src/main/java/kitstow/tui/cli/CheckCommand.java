@@ -2,6 +2,7 @@ package kitstow.tui.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -9,7 +10,10 @@ import kitstow.planner.LoadPlanner;
 import kitstow.planner.json.ReportWriter;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Mend;
+import kitstow.tui.view.LeversText;
+import kitstow.tui.view.Page;
 import kitstow.tui.view.ReportText;
+import kitstow.tui.view.Subjects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -63,6 +67,11 @@ public final class CheckCommand implements Callable<Integer> {
       description = "List every limit, state and note; without it, those that matter most.")
   private boolean all;
 
+  @Option(
+      names = "--levers",
+      description = "Add which single changes buy the most on the tightest limit.")
+  private boolean levers;
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
@@ -75,11 +84,25 @@ public final class CheckCommand implements Callable<Integer> {
     CheckReport report = LoadPlanner.check(input.get().scenario(), input.get().plan());
     List<Mend> mends = LoadPlanner.mends(report);
     if (json) {
-      out.print(ReportWriter.write(report, mends));
+      out.print(
+          levers
+              ? ReportWriter.write(report, mends, LoadPlanner.levers(report))
+              : ReportWriter.write(report, mends));
     } else {
       new ReportText(report, mends, layout.page(), all).lines().forEach(out::println);
+      if (levers) {
+        leverLines(report).forEach(out::println);
+      }
     }
     out.flush();
     return report.broken() ? ExitCode.BROKEN : ExitCode.OK;
+  }
+
+  private List<String> leverLines(CheckReport report) {
+    Page page = layout.page();
+    List<String> lines = new ArrayList<>(page.heading("Levers"));
+    Subjects subjects = new Subjects(report.situation().loading());
+    lines.addAll(LeversText.lines(report, LoadPlanner.levers(report), subjects, page));
+    return lines;
   }
 }

@@ -153,6 +153,7 @@ public final class PlanCommand implements Callable<Integer> {
             OptionalDouble.of(found.tookSeconds()),
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report),
+            LoadPlanner.levers(report),
             LoadPlanner.bound(report));
     List<Mend> mends = LoadPlanner.mends(report);
     if (json) {

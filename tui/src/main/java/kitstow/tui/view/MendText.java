@@ -68,7 +68,8 @@ final class MendText {
     return String.join("; ", numbered);
   }
 
-  private static String step(Mend.Step step, Subjects subjects) {
+  /** One change in words. */
+  static String step(Mend.Step step, Subjects subjects) {
     String what = subjects.any(step.key()) + " (" + Figures.near(step.kg(), 1) + " kg)";
     String from = subjects.any(step.from());
     String to = subjects.any(step.to());

@@ -54,6 +54,7 @@ public final class PlanText {
         "Why it stays home",
         new ReasonsText(searched.reasons(), report.situation().loading(), subjects, states, page)
             .lines());
+    section(lines, "Levers", LeversText.lines(report, searched.levers(), subjects, page));
     section(lines, "Room left", RoomText.lines(searched.rooms(), subjects, states, page));
     return lines;
   }

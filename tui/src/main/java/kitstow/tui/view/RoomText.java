@@ -21,6 +21,8 @@ public final class RoomText {
             .figures("Largest gap mm")
             .figures("L free")
             .figures("kg left")
+            .figures("10 kg: N·m")
+            .figures("tightest")
             .rest("before");
     for (SpaceRoom room : sorted) {
       table.row(
@@ -30,6 +32,8 @@ public final class RoomText {
           room.left()
               .map(left -> left.kg() < 0.0 ? "none" : Figures.marginKg(left.kg()))
               .orElse("any"),
+          Figures.near(room.tenMore().momentNm(), 0),
+          Figures.near(room.tenMore().tightestKg(), 1),
           room.left()
               .map(
                   left ->
@@ -48,7 +52,9 @@ public final class RoomText {
             "",
             "Gap: the largest box between what is there, along x across x up; what may carry nothing"
                 + " keeps the room above it. L free: all the volume that is left. kg left: what may"
-                + " be added in that gap before the first limit is reached, in the worst state."));
+                + " be added in that gap before the first limit is reached, in the worst state. 10 kg:"
+                + " what 10 kg more there add to the overhang moment, and to the load on the limit"
+                + " that is tightest now."));
     return lines;
   }
 

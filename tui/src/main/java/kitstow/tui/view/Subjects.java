@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import kitstow.planner.model.Bay;
 import kitstow.planner.model.FittedDoor;
 import kitstow.planner.model.FittedModule;
+import kitstow.planner.model.FittedTank;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.ModuleChoice;
@@ -48,6 +49,9 @@ public final class Subjects {
     }
     for (Space space : loading.rig().spaces().values()) {
       others.put(space.id(), inHost(space.hostId(), space.title()));
+    }
+    for (FittedTank tank : loading.rig().tanks().values()) {
+      others.put(tank.tank().id(), inHost(tank.moduleId().orElse(""), tank.tank().title()));
     }
     others.put("ute", "ute");
     others.put("tray", "tray");
