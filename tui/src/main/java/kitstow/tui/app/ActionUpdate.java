@@ -5,8 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import kitstow.planner.report.StateFigures;
 import kitstow.planner.advice.PlanFigures;
+import kitstow.planner.report.StateFigures;
 import kitstow.tui.keys.Action;
 import kitstow.tui.view.CompareText;
 
@@ -184,8 +184,7 @@ final class ActionUpdate {
   }
 
   private static Step kept(AppState state, Work work) {
-    return Step.to(
-        state.saying("Keeping ..."), new Effect.KeepColumn(work.report().orElseThrow()));
+    return Step.to(state.saying("Keeping ..."), new Effect.KeepColumn(work.report().orElseThrow()));
   }
 
   static Step kept(AppState state, PlanFigures figures) {

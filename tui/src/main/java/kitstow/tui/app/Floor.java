@@ -13,8 +13,7 @@ import kitstow.planner.model.Loading;
  * @param moduleBays bay by module
  * @param momentNm the floor in N·m, of the worst moving state; absent where none can be told
  */
-public record Floor(
-    Set<String> home, Map<String, String> moduleBays, OptionalDouble momentNm) {
+public record Floor(Set<String> home, Map<String, String> moduleBays, OptionalDouble momentNm) {
   /** Copies its collections. */
   public Floor {
     home = Set.copyOf(home);
@@ -29,8 +28,7 @@ public record Floor(
   /** The floor, if it holds for a loading. */
   OptionalDouble nmFor(Loading loading) {
     boolean same =
-        home.equals(Set.copyOf(loading.home()))
-            && moduleBays.equals(loading.plan().moduleBays());
+        home.equals(Set.copyOf(loading.home())) && moduleBays.equals(loading.plan().moduleBays());
     return same ? momentNm : OptionalDouble.empty();
   }
 }

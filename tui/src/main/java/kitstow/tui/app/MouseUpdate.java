@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.geometry.BoxMm;
-import kitstow.planner.model.Placement;
 import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Placement;
 import kitstow.planner.model.Space;
 import kitstow.tui.edit.Design;
 import kitstow.tui.keys.Action;
@@ -55,7 +55,8 @@ final class MouseUpdate {
     }
     Step there = moved(taken.state(), carrying, carrying.carrying().get(), to);
     Step down = ActionUpdate.apply(there.state(), Action.DROP);
-    AppState end = there.state().note().isEmpty() ? down.state() : down.state().saying(there.state().note());
+    AppState end =
+        there.state().note().isEmpty() ? down.state() : down.state().saying(there.state().note());
     List<Effect> effects = new ArrayList<>(taken.effects());
     effects.addAll(there.effects());
     effects.addAll(down.effects());

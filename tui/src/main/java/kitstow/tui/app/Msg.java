@@ -2,10 +2,10 @@ package kitstow.tui.app;
 
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
-import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.edit.Design;
 import kitstow.tui.keys.KeyPress;

@@ -44,8 +44,7 @@ record PointedOverlay(AppState state, int row) implements Overlay.Reader<AppStat
 
   @Override
   public AppState begin(Overlay.Begin begin) {
-    return state.with(
-        new Overlay.Begin(begin.founding(), begin.form().in(row), begin.catalogue()));
+    return state.with(new Overlay.Begin(begin.founding(), begin.form().in(row), begin.catalogue()));
   }
 
   @Override

@@ -88,7 +88,8 @@ public record Work(
         activity,
         saved,
         packed,
-        catalogue, floor);
+        catalogue,
+        floor);
   }
 
   /** Advised. */
@@ -105,7 +106,8 @@ public record Work(
         activity,
         saved,
         packed,
-        catalogue, floor);
+        catalogue,
+        floor);
   }
 
   /** Another design, not judged yet. */
@@ -123,7 +125,8 @@ public record Work(
         activity,
         saved,
         packed,
-        catalogue, floor);
+        catalogue,
+        floor);
   }
 
   /** With a floor. */
@@ -173,8 +176,7 @@ public record Work(
     }
     return new Work(
         source, design, loading, report, judged, advice, looking, past, activity, saved, other,
-        catalogue,
-        floor);
+        catalogue, floor);
   }
 
   /** Whether the files hold something else. */

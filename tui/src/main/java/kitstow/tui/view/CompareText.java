@@ -10,10 +10,10 @@ import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.report.CheckReport;
-import kitstow.planner.statics.Margin;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.report.StateFigures;
+import kitstow.planner.statics.Margin;
 
 /** Plans side by side, a column for each. */
 public final class CompareText {

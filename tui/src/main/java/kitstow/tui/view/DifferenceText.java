@@ -9,7 +9,9 @@ import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 
-/** Where plans side by side differ: what is home in one and not in the other, what stands elsewhere. */
+/**
+ * Where plans side by side differ: what is home in one and not in the other, what stands elsewhere.
+ */
 public final class DifferenceText {
   private static final String HOME = "home";
   private static final String NONE = "-";

@@ -2,26 +2,26 @@ package kitstow.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.report.CheckReport;
-import kitstow.tui.app.Advice;
-import kitstow.tui.app.Floor;
-import kitstow.tui.app.Work;
-import kitstow.tui.edit.Design;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import kitstow.tui.Golden;
 import kitstow.tui.Shipped;
+import kitstow.tui.app.Advice;
 import kitstow.tui.app.AppState;
+import kitstow.tui.app.Floor;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Sheet;
 import kitstow.tui.app.Shelf;
 import kitstow.tui.app.Size;
 import kitstow.tui.app.Update;
+import kitstow.tui.app.Work;
+import kitstow.tui.edit.Design;
 import kitstow.tui.keys.KeyName;
 import kitstow.tui.keys.KeyPress;
 import kitstow.tui.view.Eye;
@@ -92,8 +92,7 @@ class ScreenGoldenTest {
 
   /** The plan beside another of the same scenario, with less aboard. */
   private static AppState compared(Size size, boolean ascii) {
-    AppState kept =
-        Update.apply(Shipped.REMOTE.opened(size, ascii), new Msg.Kept(FIGURES)).state();
+    AppState kept = Update.apply(Shipped.REMOTE.opened(size, ascii), new Msg.Kept(FIGURES)).state();
     AppState less = typed(pressed(typed(kept, "/fridge"), ENTER), "h");
     less = pressed(pressed(typed(pressed(typed(less, "/first-aid"), ENTER), "m"), TAB), ENTER);
     less = pressed(less, KeyPress.sign('7'));
