@@ -112,7 +112,7 @@ public record Scenario(
     return with(title, note, other, modules);
   }
 
-  /** The same scenario with other modules. */
+  /** The same scenario with other modules, or modules otherwise filled. */
   public Scenario withModules(List<ModuleChoice> others) {
     return with(title, note, ute, others);
   }
@@ -149,31 +149,6 @@ public record Scenario(
   /** The same scenario with other gear. */
   public Scenario withItems(List<Item> others) {
     return with(others, trailers, trip, overrides, stops);
-  }
-
-  /** The same scenario with other modules, or modules otherwise filled. */
-  public Scenario withModules(List<ModuleChoice> others) {
-    return new Scenario(
-        id,
-        title,
-        note,
-        settings,
-        ute,
-        tray,
-        canopy,
-        accessories,
-        uteBays,
-        trayBays,
-        canopyBays,
-        uteSpaces,
-        traySpaces,
-        canopySpaces,
-        others,
-        items,
-        trailers,
-        trip,
-        overrides,
-        stops);
   }
 
   /** The same scenario on another trip. */
