@@ -47,7 +47,8 @@ public final class Shipped {
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report),
             LoadPlanner.figures(report),
-            Optional.of(LoadPlanner.mends(report)));
+            Optional.of(LoadPlanner.mends(report)),
+            Optional.of(LoadPlanner.levers(report)));
   }
 
   /** The files. */

@@ -86,6 +86,10 @@ final class ActionUpdate {
       case KEEP -> kept(state, work);
       case FORGET_KEPT -> Step.to(state.keeping(List.of()).saying("No column is kept any more."));
       case TICK -> ticked(state, work);
+      case LEVER ->
+          Levers.first(work)
+              .map(after -> CarryUpdate.done(state, work, "pull the first lever", after))
+              .orElse(Step.to(state));
       case MEND ->
           Mends.first(work)
               .map(

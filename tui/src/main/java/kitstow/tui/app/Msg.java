@@ -45,6 +45,9 @@ public sealed interface Msg {
     /** See {@link CatalogueRead}. */
     R catalogueRead(Catalogue catalogue);
 
+    /** See {@link Stocked}. */
+    R stocked(Catalogue catalogue);
+
     /** See {@link GearRead}. */
     R gearRead(List<Item> items);
 
@@ -147,7 +150,7 @@ public sealed interface Msg {
    * @param design what they say
    * @param warnings what is probably not meant
    * @param recovered work on them that was not saved last time
-   * @param catalogue what can be added
+   * @param catalogue what can be added; it may follow later
    */
   record Opened(
       Source source,
@@ -185,6 +188,14 @@ public sealed interface Msg {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.catalogueRead(catalogue);
+    }
+  }
+
+  /** What can be added to the scenario that is open. */
+  record Stocked(Catalogue catalogue) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.stocked(catalogue);
     }
   }
 

@@ -38,6 +38,7 @@ public final class Refusals {
               work.looking().sheet() == Sheet.GEAR
                   ? gear(work, action)
                   : EditUpdate.whyNot(work, action));
+      case LEVER -> anyOf(busy(searching), Levers.whyNot(work));
       case MEND -> anyOf(busy(searching), Mends.whyNot(work));
       case KEEP ->
           anyOf(

@@ -126,7 +126,7 @@ public record Work(
         saved,
         packed,
         catalogue,
-        floor);
+        known);
   }
 
   /** With a floor. */
@@ -145,6 +145,13 @@ public record Work(
         packed,
         catalogue,
         Optional.of(found));
+  }
+
+  /** With what can be added. */
+  public Work with(Catalogue stock) {
+    return new Work(
+        source, design, loading, report, judged, advice, looking, past, activity, saved, packed,
+        stock, floor);
   }
 
   /** Another past. */

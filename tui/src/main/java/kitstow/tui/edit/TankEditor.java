@@ -52,6 +52,11 @@ public final class TankEditor implements Editor {
 
   @Override
   public Design after(Design before, Form form) {
+    return filled(before, tank, form.value(start));
+  }
+
+  /** A design in which a tank starts with so much. */
+  public static Design filled(Design before, Tank tank, long startMl) {
     Tank filled =
         new Tank(
             tank.id(),
@@ -61,7 +66,7 @@ public final class TankEditor implements Editor {
             tank.densityGPerL(),
             tank.empty(),
             tank.box(),
-            form.value(start));
+            startMl);
     Scenario scenario = before.scenario();
     Ute ute = scenario.ute();
     List<ModuleChoice> modules = new ArrayList<>();

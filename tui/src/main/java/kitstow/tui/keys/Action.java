@@ -26,6 +26,8 @@ public enum Action {
   SHEET_COMPARE,
   /** Carries out what would mend the first thing that is broken. */
   MEND,
+  /** Carries out the first lever on the tightest limit. */
+  LEVER,
   /** Keeps the plan to set it beside others. */
   KEEP,
   /** Forgets what was kept. */

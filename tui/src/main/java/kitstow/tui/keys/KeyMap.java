@@ -174,6 +174,13 @@ public final class KeyMap {
         "carry out what would mend the first thing that is broken",
         Set.of(TEXT),
         sign('a'));
+    add(
+        all,
+        Action.LEVER,
+        "lever",
+        "carry out the first lever on the tightest limit",
+        Set.of(TEXT),
+        sign('l'));
     add(all, Action.SHEET_COMPARE, "", "plans side by side", SHEETS, sign('7'));
     add(all, Action.SHEET_GEAR, "", "the gear list", SHEETS, sign('8'));
     add(all, Action.SHEET_TRIP, "", "people, legs, trailers, what is used", SHEETS, sign('9'));

@@ -118,10 +118,8 @@ final class ScenarioFiles {
   }
 
   private Msg opened(Source source, Design design, InputFaults faults) {
-    Catalogue found =
-        CatalogueSource.read(catalogue.orElse(null), source.scenarioFile(), new InputFaults())
-            .orElse(Catalogue.EMPTY);
-    return new Msg.Opened(source, design, faults.lines(), Recovery.find(source, design), found);
+    return new Msg.Opened(
+        source, design, faults.lines(), Recovery.find(source, design), Catalogue.EMPTY);
   }
 
   /** The catalogue that scenarios in a folder are made from. */
@@ -130,6 +128,13 @@ final class ScenarioFiles {
     return CatalogueSource.read(catalogue.orElse(null), folder.resolve("x" + ENDING), faults)
         .<Msg>map(Msg.CatalogueRead::new)
         .orElseGet(() -> new Msg.NotOpened(faults.lines()));
+  }
+
+  /** What can be added to scenarios in the folder of a file. */
+  Msg stock(Path file) {
+    return new Msg.Stocked(
+        CatalogueSource.read(catalogue.orElse(null), file, new InputFaults())
+            .orElse(Catalogue.EMPTY));
   }
 
   /** Gear from a table; a name without a folder is looked for beside the scenario. */

@@ -67,9 +67,12 @@ final class Workers implements Effect.Doer, AutoCloseable {
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report),
             LoadPlanner.figures(report),
+            Optional.empty(),
             Optional.empty());
     tell.accept(new Msg.Advised(advice));
-    tell.accept(new Msg.Advised(advice.with(LoadPlanner.mends(report))));
+    Advice mended = advice.withMends(LoadPlanner.mends(report));
+    tell.accept(new Msg.Advised(mended));
+    tell.accept(new Msg.Advised(mended.withLevers(LoadPlanner.levers(report))));
   }
 
   private void listNow(Path folder) {
@@ -78,6 +81,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
 
   private void openNow(Path file) {
     tell.accept(files.open(file));
+    tell.accept(files.stock(file)); // only once the pictures are there
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Lever;
 import kitstow.planner.report.Mend;
 import kitstow.tui.app.Advice;
 import kitstow.tui.app.Sheet;
@@ -12,6 +13,7 @@ import kitstow.tui.view.CompareText;
 import kitstow.tui.view.DifferenceText;
 import kitstow.tui.view.FindingsText;
 import kitstow.tui.view.HomeText;
+import kitstow.tui.view.LeversText;
 import kitstow.tui.view.Page;
 import kitstow.tui.view.ReasonsText;
 import kitstow.tui.view.RoomText;
@@ -88,6 +90,25 @@ final class TextView {
     return lines;
   }
 
+  /** What takes load off the tightest limit, where nothing is broken. */
+  private static List<String> levers(CheckReport report, Work work, Page page) {
+    if (report.broken()) {
+      return List.of();
+    }
+    Optional<List<Lever>> levers = work.advice().flatMap(Advice::levers);
+    if (levers.isEmpty()) {
+      return List.of("Levers on the tightest limit are being tried out ...", "");
+    }
+    List<String> lines = new ArrayList<>();
+    if (!levers.get().isEmpty()) {
+      lines.addAll(page.paragraph("", "l carries out the first lever; u takes it back."));
+    }
+    lines.addAll(
+        LeversText.lines(report, levers.get(), new Subjects(report.situation().loading()), page));
+    lines.add("");
+    return lines;
+  }
+
   /** Findings with what would mend them, once that was tried out. */
   private static List<String> findings(CheckReport report, Work work, Page page) {
     Optional<List<Mend>> mends = work.advice().flatMap(Advice::mends);
@@ -101,6 +122,7 @@ final class TextView {
                   : "What would mend it is being tried out ..."));
       lines.add("");
     }
+    lines.addAll(levers(report, work, page));
     lines.addAll(
         new FindingsText(
                 new Subjects(report.situation().loading()),

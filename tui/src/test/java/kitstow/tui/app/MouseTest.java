@@ -7,6 +7,7 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.PlacedItem;
 import kitstow.tui.Shipped;
 import kitstow.tui.edit.Design;
+import kitstow.tui.keys.KeyName;
 import kitstow.tui.keys.KeyPress;
 import kitstow.tui.keys.Target;
 import kitstow.tui.screen.View;
@@ -43,7 +44,7 @@ class MouseTest {
     assertThat(placed().space()).isEqualTo(held.space());
     assertThat(placed().box().minXMm()).isEqualTo(held.space().box().minXMm());
     assertThat(shown()).contains("carried; it may");
-    desk.press(KeyPress.of(kitstow.tui.keys.KeyName.ESCAPE));
+    desk.press(KeyPress.of(KeyName.ESCAPE));
     assertThat(desk.work().design()).isEqualTo(before);
   }
 
@@ -102,7 +103,7 @@ class MouseTest {
 
   /** The first cell in which a thing is drawn, in the first view in which it is. */
   private Target.Spot drawn(String key) {
-    for (Eye eye : Eye.values()) {
+    for (int views = 0; views < Eye.values().length; views++) {
       Frame frame = View.draw(desk.state());
       for (int row = 0; row < 40; row++) {
         for (int column = 0; column < 120; column++) {

@@ -105,6 +105,7 @@ class ScreenGoldenTest {
             List.of(),
             List.of(),
             LoadPlanner.figures(report),
+            Optional.empty(),
             Optional.empty());
     less = Update.apply(less, new Msg.Judged(design, report)).state();
     return Update.apply(less, new Msg.Advised(advice)).state();
