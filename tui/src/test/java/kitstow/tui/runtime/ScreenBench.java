@@ -68,7 +68,7 @@ class ScreenBench {
         }
         String shown = moment(terminal.row());
         assertThat(shown).matches(" Moment \\d+");
-        millis[i] = terminal.millisUntilChanged(i % 2 == 0 ? '.' : ',', shown);
+        millis[i] = terminal.millisUntilChanged(key(shown, i), shown);
         searching += robot.text().contains("SEARCHING") ? 1 : 0;
       }
       Arrays.sort(millis);
@@ -84,6 +84,11 @@ class ScreenBench {
           millis[KEYS - 1]);
       assertThat(searching).isGreaterThan(KEYS * 9 / 10);
     }
+  }
+
+  /** On and back by turns; a better plan may have led back to the first moment. */
+  private static char key(String shown, int turn) {
+    return shown.endsWith(" 1") || turn % 2 == 0 ? '.' : ',';
   }
 
   private static String moment(String row) {
