@@ -114,7 +114,7 @@ final class Changes {
   }
 
   /** A unit left at home. */
-  Change leave(PlacedItem unit) {
+  static Change leave(Loading loading, PlacedItem unit) {
     List<Placement> placements = new ArrayList<>(loading.plan().placements());
     placements.remove(unit.placement());
     return new Change(
@@ -127,7 +127,7 @@ final class Changes {
                 kg(unit.item()),
                 /* withKey= */ "",
                 /* withKg= */ 0.0)),
-        with(loading.plan().moduleBays(), placements));
+        with(loading, loading.plan().moduleBays(), placements));
   }
 
   /** A unit that is at home, in every space that has a place for it. */
@@ -199,6 +199,11 @@ final class Changes {
   }
 
   private LoadPlan with(Map<String, String> bays, List<Placement> placements) {
+    return with(loading, bays, placements);
+  }
+
+  private static LoadPlan with(
+      Loading loading, Map<String, String> bays, List<Placement> placements) {
     return new LoadPlan(loading.plan().scenarioId(), bays, placements, loading.plan().origin());
   }
 

@@ -41,7 +41,7 @@ final class Ledger {
   }
 
   private void addOver(Situation situation, LoadState state, LimitRule rule) {
-    for (LoadLine line : rule.lines(situation.loading(), state)) {
+    for (LoadLine line : situation.lines(rule, state)) {
       if (line.over(state)) {
         add(key(line.rule(), line.subjectId()), line.loadG(state) / 1e3 - line.limitG() / 1e3);
       }

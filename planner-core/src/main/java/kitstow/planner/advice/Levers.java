@@ -72,7 +72,7 @@ public final class Levers {
     Changes changes = new Changes(loading);
     List<Change> found = new ArrayList<>();
     for (PlacedItem unit : Movers.mayStayHome(loading, Optional.of(sameMasses))) {
-      found.add(changes.leave(unit));
+      found.add(Changes.leave(loading, unit));
     }
     if (limit.rule() != RuleId.GVM_LIMIT && limit.rule() != RuleId.GCM_LIMIT) {
       for (PlacedItem unit : Movers.heaviestOn(loading, sameMasses)) {
@@ -181,7 +181,7 @@ public final class Levers {
       if (state.kind() != LoadKind.CERTIFICATION) {
         for (LimitRule rule : RuleBook.LIMITS) {
           if (rule.card().id() == limit.rule()) {
-            for (LoadLine line : rule.lines(in.loading(), state)) {
+            for (LoadLine line : in.lines(rule, state)) {
               if (line.subjectId().equals(limit.subjectId())) {
                 least = Math.min(least, (line.limitG() - line.loadG(state)) / 1000.0);
               }

@@ -166,10 +166,9 @@ final class MendSearch {
     Optional<SameMasses> limit = limit(from.then());
     List<Hopeful> hopeful = new ArrayList<>();
     if (leaving) {
-      Changes changes = new Changes(loading);
       for (PlacedItem unit : Movers.mayStayHome(loading, limit)) {
         if (!missing || makesRoom(unit)) {
-          look(changes.leave(unit), limit, hopeful);
+          look(Changes.leave(loading, unit), limit, hopeful);
         }
       }
     } else {
@@ -226,11 +225,15 @@ final class MendSearch {
   }
 
   private Optional<Tried> tried(Tried from, Hopeful one) {
+    return judged(new Hopeful(one.change().after(from.change()), one.loading(), one.left()));
+  }
+
+  /** A change with all that came before it, judged in full; nothing where it does harm. */
+  private Optional<Tried> judged(Hopeful one) {
     Situation then = Situation.of(one.loading());
     Ledger after = Ledger.of(then);
     return after.noWorseThan(before, finding.key())
-        ? Optional.of(
-            new Tried(one.change().after(from.change()), then, after.amount(finding.key())))
+        ? Optional.of(new Tried(one.change(), then, after.amount(finding.key())))
         : Optional.empty();
   }
 
@@ -282,24 +285,54 @@ final class MendSearch {
     return found;
   }
 
-  /** Leaves one unit after another at home until the limit is kept or there is none to leave. */
+  /**
+   * Leaves units at home, the least missed first, until the limit is kept or there is none to
+   * leave.
+   */
   private Tried leavingMore(Tried start) {
     Optional<SameMasses> limit = limit(situation);
     Tried now = start;
     if (!limit.isPresent()) {
       return now;
     }
-    for (PlacedItem unit : Movers.mayStayHome(situation.loading(), limit)) {
-      List<Hopeful> one = new ArrayList<>();
-      look(new Changes(now.then().loading()).leave(unit), limit, one);
-      Optional<Tried> next = tried(now, one.get(0));
-      if (next.isPresent() && next.get().left() < now.left()) {
-        now = next.get();
-        if (now.left() == 0.0) {
-          break;
-        }
-      }
+    List<PlacedItem> units = Movers.mayStayHome(situation.loading(), limit);
+    int next = 0;
+    while (next < units.size() && now.left() > 0.0) {
+      int end = asManyAsItTakes(now, units, next, limit.get());
+      now = leavingAll(now, units.subList(next, end));
+      next = end;
     }
     return now;
+  }
+
+  /** Where a run of units ends that keeps the limit by a quick look; at least one. */
+  private static int asManyAsItTakes(
+      Tried from, List<PlacedItem> units, int first, SameMasses limit) {
+    double left = limit.overKg(from.then().loading());
+    int end = first;
+    while (end < units.size() && (end == first || left > 0.0)) {
+      left -= limit.loadKg(units.get(end).key());
+      end++;
+    }
+    return end;
+  }
+
+  /** Leaves all of some units, or where that does harm as many of them as do none. */
+  private Tried leavingAll(Tried from, List<PlacedItem> units) {
+    Change change = from.change();
+    Loading loading = from.then().loading();
+    for (PlacedItem unit : units) {
+      change = Changes.leave(loading, unit).after(change);
+      loading = Loading.of(situation.loading().scenario(), change.plan());
+    }
+    Optional<Tried> tried = judged(new Hopeful(change, loading, /* left= */ 0.0));
+    if (tried.isPresent() && tried.get().left() < from.left()) {
+      return tried.get();
+    }
+    if (units.size() == 1) {
+      return from;
+    }
+    int half = units.size() / 2;
+    return leavingAll(leavingAll(from, units.subList(0, half)), units.subList(half, units.size()));
   }
 }

@@ -22,7 +22,7 @@ final class Readings {
         continue;
       }
       for (LimitRule rule : RuleBook.LIMITS) {
-        for (LoadLine line : rule.lines(situation.loading(), state)) {
+        for (LoadLine line : situation.lines(rule, state)) {
           LimitReading reading =
               new LimitReading(
                   line.rule(),

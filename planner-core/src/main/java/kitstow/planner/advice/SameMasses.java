@@ -20,12 +20,14 @@ final class SameMasses {
   private final LoadState state;
   private final LimitRule rule;
   private final String subjectId;
+  private final Optional<LoadLine> now;
 
   private SameMasses(Loading loading, LoadState state, LimitRule rule, String subjectId) {
     this.loading = loading;
     this.state = state;
     this.rule = rule;
     this.subjectId = subjectId;
+    this.now = line(loading, state);
   }
 
   /** A reading of a limit; nothing where the rule is no limit. */
@@ -48,11 +50,12 @@ final class SameMasses {
 
   /** What a body puts on the limit now, kilograms. */
   double loadKg(String key) {
-    Optional<LoadLine> line = line(loading, state);
+    Optional<LoadLine> line = now;
     double sum = 0.0;
+    int body = loading.indexOf(key);
     if (line.isPresent()) {
       for (LoadLine.Term term : line.get().terms()) {
-        if (term.body() == loading.indexOf(key)) {
+        if (term.body() == body) {
           sum += state.massG(term.body()) * (double) term.numerator();
         }
       }

@@ -24,7 +24,8 @@ final class WithoutTrailer {
               Optional.empty(),
               leg.wet(),
               leg.resupply(),
-              leg.emptyRubbish()));
+              leg.emptyRubbish(),
+              leg.room()));
     }
     Trip trip =
         new Trip(

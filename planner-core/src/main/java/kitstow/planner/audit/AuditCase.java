@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import kitstow.planner.model.Body;
 import kitstow.planner.model.Facing;
 import kitstow.planner.model.FittedDoor;
@@ -94,6 +95,13 @@ record AuditCase(
       }
     }
     return sumG;
+  }
+
+  /** Indices of the bodies that pass a test. */
+  int[] bodies(Predicate<Body> counts) {
+    return IntStream.range(0, loading.bodies().size())
+        .filter(i -> counts.test(loading.bodies().get(i)))
+        .toArray();
   }
 
   /** Mass in a state of a body by its key; zero if there is no such body. */

@@ -46,7 +46,8 @@ final class CompanyAudit {
     for (int i = 0; i < items.size(); i++) {
       AuditedItem item = items.get(i);
       for (AuditedItem later : items.subList(i + 1, items.size())) {
-        if (FORBIDDEN.stream().anyMatch(marks -> meet(marks, item, later))) {
+        if (mayMeet(item, later)
+            && FORBIDDEN.stream().anyMatch(marks -> meet(marks, item, later))) {
           findings.broken(
               RuleId.FORBIDDEN_PAIR, Findings.pair(item.key(), later.key()), 1.0, 0.0, "");
         }
@@ -56,6 +57,14 @@ final class CompanyAudit {
       judgeWeather(item, findings);
       judgeRoof(item, audited.scenario().settings().roofGearG(), findings);
     }
+  }
+
+  /** Whether any pair could be brought together at all. */
+  private static boolean mayMeet(AuditedItem one, AuditedItem other) {
+    boolean marked = !one.item().marks().isEmpty() && !other.item().marks().isEmpty();
+    return marked
+        && (one.space().airId().equals(other.space().airId())
+            || one.space().id().equals(other.space().id()));
   }
 
   /** Whether two items bring the two marks of a pair together. */

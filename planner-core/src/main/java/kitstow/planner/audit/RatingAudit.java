@@ -1,5 +1,6 @@
 package kitstow.planner.audit;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Map;
@@ -127,12 +128,13 @@ final class RatingAudit {
       Predicate<Body> carried,
       Findings findings) {
     if (ratings.isPresent()) {
+      int[] bodies = audited.bodies(carried);
       for (LoadState state : audited.states()) {
         findings.limit(
             rule,
             subject,
             state.id(),
-            audited.massG(state, carried),
+            Arrays.stream(bodies).mapToLong(state::massG).sum(),
             AuditCase.allowedG(ratings.get(), state),
             1L);
       }

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import kitstow.planner.problem.Code;
@@ -159,6 +160,14 @@ final class Fields {
     return Math.toIntExact(numberOr(key, measure, otherwise));
   }
 
+  /** A whole number that may be there. */
+  OptionalInt wholeIfGiven(String key, Measure measure) {
+    OptionalLong number = numberIfGiven(key, measure);
+    return number.isPresent()
+        ? OptionalInt.of(Math.toIntExact(number.getAsLong()))
+        : OptionalInt.empty();
+  }
+
   /** A text for people that must be there. */
   String text(String key, String hint) {
     return required(key, hint).map(member -> Values.text(member, faults)).orElse("");
@@ -205,7 +214,7 @@ final class Fields {
 
   /** A word that must be there. */
   <E extends Enum<E>> E word(String key, Words<E> words) {
-    return required(key, "write one of " + Shown.list(words.all()))
+    return required(key, "write one of " + words.listed())
         .flatMap(member -> Values.word(member, words, faults))
         .orElseGet(words::usable);
   }

@@ -43,6 +43,10 @@ record Measure(
   static final Measure COORDINATE =
       of("mm", 0, "-20000", "20000", "give the place in whole millimetres, e.g. -450");
 
+  /** A place before the front axle, mm. */
+  static final Measure FRONT =
+      of("mm", 0, "-5000", "0", "count from the front axle, forward below zero, e.g. -900");
+
   /** Content of a tank, litres to 1 ml. */
   static final Measure LITRES = of("L", 3, "0", "2000", "give the content in litres, e.g. 60");
 

@@ -2,7 +2,9 @@ package kitstow.planner.json;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import kitstow.planner.model.BaySpec;
+import kitstow.planner.model.Environment;
 import kitstow.planner.model.LocalBoxMm;
 import kitstow.planner.model.Ratings;
 import kitstow.planner.model.RoofBars;
@@ -74,20 +76,28 @@ final class RegionWriter {
     ModuleWriter.size(out, box.size());
   }
 
+  private void named(String id, String title) {
+    out.text("id", id);
+    out.text("title", title);
+  }
+
+  private void air(Set<Environment> environment, boolean ownAir) {
+    out.words("environment", environment);
+    out.flagIfSet("ownAir", ownAir);
+  }
+
   void hostBays(List<BaySpec> bays) {
     out.list(
         "bays",
         bays,
         bay -> {
-          out.text("id", bay.id());
-          out.text("title", bay.title());
+          named(bay.id(), bay.title());
           hostBox(bay.box());
           out.word("facing", bay.facing());
           out.texts("doors", bay.doorIds());
           ratings(bay.ratings());
           out.word("zone", bay.zone());
-          out.words("environment", bay.environment());
-          out.flagIfSet("ownAir", bay.ownAir());
+          air(bay.environment(), bay.ownAir());
           out.flagIfSet("spaceWhenEmpty", bay.spaceWhenEmpty());
         });
   }
@@ -97,15 +107,13 @@ final class RegionWriter {
         "spaces",
         spaces,
         space -> {
-          out.text("id", space.id());
-          out.text("title", space.title());
+          named(space.id(), space.title());
           hostBox(space.box());
           ratings(space.ratings());
           out.word("access", space.access());
           out.texts("doors", space.doorIds());
           out.word("zone", space.zone());
-          out.words("environment", space.environment());
-          out.flagIfSet("ownAir", space.ownAir());
+          air(space.environment(), space.ownAir());
           space.bars().ifPresent(this::bars);
         });
   }
@@ -115,13 +123,11 @@ final class RegionWriter {
         "bays",
         bays,
         bay -> {
-          out.text("id", bay.id());
-          out.text("title", bay.title());
+          named(bay.id(), bay.title());
           moduleBox(bay.box());
           ratings(bay.ratings());
           out.flagIfSet("moves", bay.moves());
-          out.words("environment", bay.environment());
-          out.flagIfSet("ownAir", bay.ownAir());
+          air(bay.environment(), bay.ownAir());
           out.flagIfSet("spaceWhenEmpty", bay.spaceWhenEmpty());
         });
   }
@@ -131,14 +137,12 @@ final class RegionWriter {
         "spaces",
         spaces,
         space -> {
-          out.text("id", space.id());
-          out.text("title", space.title());
+          named(space.id(), space.title());
           moduleBox(space.box());
           ratings(space.ratings());
           out.word("access", space.access());
           out.flagIfSet("moves", space.moves());
-          out.words("environment", space.environment());
-          out.flagIfSet("ownAir", space.ownAir());
+          air(space.environment(), space.ownAir());
           space.bars().ifPresent(this::bars);
         });
   }

@@ -83,6 +83,9 @@ public final class ReportWriter {
     out.object("verdict", fields -> verdict(report.verdict()));
     out.whole("brokenRules", report.brokenRules());
     out.object("frame", fields -> frame());
+    OutsideWriter outside = new OutsideWriter(loading, out);
+    out.object("outside", fields -> outside.alone());
+    out.listAlways("outsideTowing", loading.scenario().trailers(), outside::with);
     BodyWriter.bodies(report.situation(), out);
     StateWriter states = new StateWriter(loading, out);
     out.listAlways("states", report.states(), states::write);
@@ -265,6 +268,7 @@ public final class ReportWriter {
     out.near("limit", finding.limit(), 6);
     out.text("unit", finding.unit());
     out.text("source", finding.source());
+    out.word("sourceStatus", finding.status());
     out.text("message", finding.message());
     out.text("mend", finding.mend());
     out.textOrNull(

@@ -87,6 +87,7 @@ final class Restated {
         ute.ball(),
         parts,
         ute.springHangers(),
+        ute.foremostXMm(),
         ute.rearmostXMm(),
         ute.cabRoofZMm(),
         bays(ute.bays()),

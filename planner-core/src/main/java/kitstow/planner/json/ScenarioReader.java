@@ -70,7 +70,8 @@ public final class ScenarioReader {
     List<Trailer> trailers = new TrailerReader(figures, known).read(fields);
     TowingCheck towing = new TowingCheck(uteChoice.entry());
     trailers.forEach(towing::add);
-    Trip trip = new TripReader(figures, faults, known, vehicle, towing).read(fields);
+    SizeCheck sizes = new SizeCheck(uteChoice.entry(), trailers);
+    Trip trip = new TripReader(figures, faults, known, vehicle, towing, sizes).read(fields);
     List<Stop> stops = new StopReader(known).read(fields);
     List<RuleOverride> overrides = new OverrideReader(known).read(fields);
     fields.done();

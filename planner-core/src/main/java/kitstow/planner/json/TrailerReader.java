@@ -2,6 +2,7 @@ package kitstow.planner.json;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.model.Trailer;
@@ -29,6 +30,8 @@ final class TrailerReader {
       OptionalLong totalToleranceG = Figures.tolerance(fields, "totalToleranceKg");
       OptionalLong ballToleranceG = Figures.tolerance(fields, "ballToleranceKg");
       boolean braked = fields.flag("braked");
+      OptionalInt behindBallMm = fields.wholeIfGiven("behindBallMm", Measure.SIZE);
+      OptionalInt heightMm = fields.wholeIfGiven("heightMm", Measure.SIZE);
       fields.done();
       if (fields.good("totalKg", "ballKg") && ballG > totalG) {
         fields.error(
@@ -43,7 +46,9 @@ final class TrailerReader {
               title,
               figures.known(totalG, source, totalToleranceG),
               figures.known(ballG, source, ballToleranceG),
-              braked));
+              braked,
+              behindBallMm,
+              heightMm));
     }
     if (!scenario.idsKnown("trailers")) {
       known.trailers.incomplete();

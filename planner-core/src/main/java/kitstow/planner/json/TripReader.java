@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import kitstow.planner.model.Consumption;
@@ -24,14 +25,21 @@ final class TripReader {
   private final Known known;
   private final VehicleReader vehicle;
   private final TowingCheck towing;
+  private final SizeCheck sizes;
 
   TripReader(
-      Figures figures, Faults faults, Known known, VehicleReader vehicle, TowingCheck towing) {
+      Figures figures,
+      Faults faults,
+      Known known,
+      VehicleReader vehicle,
+      TowingCheck towing,
+      SizeCheck sizes) {
     this.figures = figures;
     this.faults = faults;
     this.known = known;
     this.vehicle = vehicle;
     this.towing = towing;
+    this.sizes = sizes;
   }
 
   Trip read(Fields scenario) {
@@ -104,12 +112,26 @@ final class TripReader {
       boolean wet = fields.flagOr("wet", false);
       List<Leg.Resupply> resupply = resupply(fields, trip, orders);
       boolean emptyRubbish = fields.flagOr("emptyRubbish", false);
+      OptionalInt lengthMm = fields.wholeIfGiven("mostLengthMm", Measure.SIZE);
+      OptionalInt heightMm = fields.wholeIfGiven("mostHeightMm", Measure.SIZE);
       fields.done();
       if (trailer.isPresent() && fields.good("trailer")) {
         known.trailers.check(trailer.get(), fields.place("trailer"));
         towing.check(trailer.get(), fields);
       }
-      legs.add(new Leg(id, title, distanceKm, days, surface, trailer, wet, resupply, emptyRubbish));
+      sizes.check(trailer, fields);
+      legs.add(
+          new Leg(
+              id,
+              title,
+              distanceKm,
+              days,
+              surface,
+              trailer,
+              wet,
+              resupply,
+              emptyRubbish,
+              new Leg.Room(lengthMm, heightMm)));
     }
     return legs;
   }

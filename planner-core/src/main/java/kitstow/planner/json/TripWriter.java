@@ -23,6 +23,8 @@ final class TripWriter {
     out.milli("totalToleranceKg", trailer.total().toleranceG());
     out.milli("ballToleranceKg", trailer.ball().toleranceG());
     out.flag("braked", trailer.braked());
+    trailer.behindBallMm().ifPresent(behind -> out.whole("behindBallMm", behind));
+    trailer.heightMm().ifPresent(height -> out.whole("heightMm", height));
   }
 
   void trip(Trip trip) {
@@ -74,5 +76,7 @@ final class TripWriter {
           out.number("addKg", resupply.addG(), 3);
         });
     out.flagIfSet("emptyRubbish", leg.emptyRubbish());
+    leg.room().lengthMm().ifPresent(most -> out.whole("mostLengthMm", most));
+    leg.room().heightMm().ifPresent(most -> out.whole("mostHeightMm", most));
   }
 }

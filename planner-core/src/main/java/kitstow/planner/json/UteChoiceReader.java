@@ -213,6 +213,7 @@ final class UteChoiceReader {
                 ute.ball(),
                 parts(ute),
                 ute.springHangers(),
+                ute.foremostXMm(),
                 ute.rearmostXMm(),
                 ute.cabRoofZMm(),
                 ute.bays(),

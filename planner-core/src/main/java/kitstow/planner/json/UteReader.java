@@ -3,6 +3,7 @@ package kitstow.planner.json;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import kitstow.planner.model.BaySpec;
 import kitstow.planner.model.EmptyAxleLoads;
 import kitstow.planner.model.PartState;
@@ -60,6 +61,7 @@ final class UteReader {
     List<RemovablePart> parts = parts(fields, keys);
     Optional<Ute.SpringHangers> hangers =
         fields.objectIfGiven("springHangers").map(UteReader::hangers);
+    OptionalInt foremostXMm = fields.wholeIfGiven("foremostXMm", Measure.FRONT);
     int rearmostXMm = fields.whole("rearmostXMm", Measure.COORDINATE);
     int cabRoofZMm = fields.whole("cabRoofZMm", Measure.SIZE);
     RegionReader regions =
@@ -86,6 +88,7 @@ final class UteReader {
         ball,
         parts,
         hangers,
+        foremostXMm,
         rearmostXMm,
         cabRoofZMm,
         bays,

@@ -29,18 +29,30 @@ final class Values {
       return measure.usable();
     }
     Optional<BigDecimal> exact = exact(number.raw());
-    String fact = "is " + measure.with(Shown.number(number.raw())) + ", ";
     boolean negative = number.raw().startsWith("-");
     if (!exact.isPresent() ? !negative : measure.tooLarge(exact.get())) {
-      faults.error(Code.OUT_OF_RANGE, node.place(), fact + measure.mostRule(), measure.hint());
+      faults.error(
+          Code.OUT_OF_RANGE,
+          node.place(),
+          fact(number, measure) + measure.mostRule(),
+          measure.hint());
     } else if (!exact.isPresent() || measure.tooSmall(exact.get())) {
-      faults.error(Code.OUT_OF_RANGE, node.place(), fact + measure.leastRule(), measure.hint());
+      faults.error(
+          Code.OUT_OF_RANGE,
+          node.place(),
+          fact(number, measure) + measure.leastRule(),
+          measure.hint());
     } else if (measure.tooFine(exact.get())) {
-      faults.error(Code.TOO_FINE, node.place(), fact + measure.fineRule(), measure.hint());
+      faults.error(
+          Code.TOO_FINE, node.place(), fact(number, measure) + measure.fineRule(), measure.hint());
     } else {
       return measure.scaled(exact.get());
     }
     return measure.usable();
+  }
+
+  private static String fact(Node.NumberNode number, Measure measure) {
+    return "is " + measure.with(Shown.number(number.raw())) + ", ";
   }
 
   /** The exact value; nothing if its exponent is beyond all measure. */
@@ -116,7 +128,7 @@ final class Values {
 
   static <E extends Enum<E>> Optional<E> word(Node node, Words<E> words, Faults faults) {
     if (!(node instanceof Node.TextNode textNode)) {
-      wrongType(node, "a word", "write one of " + Shown.list(words.all()), faults);
+      wrongType(node, "a word", "write one of " + words.listed(), faults);
       return Optional.empty();
     }
     Optional<E> word = words.find(textNode.text());
@@ -124,7 +136,7 @@ final class Values {
       faults.error(
           Code.UNKNOWN_WORD,
           node.place(),
-          "is " + Shown.quoted(textNode.text()) + ", must be one of " + Shown.list(words.all()),
+          "is " + Shown.quoted(textNode.text()) + ", must be one of " + words.listed(),
           Similar.to(textNode.text(), words.all())
               .map(similar -> "did you mean " + similar + "?")
               .orElse("choose the word that fits best"));

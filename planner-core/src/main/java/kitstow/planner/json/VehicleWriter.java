@@ -66,6 +66,7 @@ final class VehicleWriter {
                       fields.whole("frontXMm", hangers.frontXMm());
                       fields.whole("rearXMm", hangers.rearXMm());
                     }));
+    ute.foremostXMm().ifPresent(foremost -> out.whole("foremostXMm", foremost));
     out.whole("rearmostXMm", ute.rearmostXMm());
     out.whole("cabRoofZMm", ute.cabRoofZMm());
     regions.hostBays(ute.bays());

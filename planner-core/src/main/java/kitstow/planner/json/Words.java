@@ -52,9 +52,11 @@ final class Words<E extends Enum<E>> {
   static final Words<Turn> TURN = named(Turn.values());
 
   private final Map<String, E> byWord;
+  private final String listed;
 
   private Words(Map<String, E> byWord) {
     this.byWord = byWord;
+    this.listed = Shown.list(byWord.keySet());
   }
 
   @SafeVarargs
@@ -96,6 +98,11 @@ final class Words<E extends Enum<E>> {
   /** All words. */
   Set<String> all() {
     return byWord.keySet();
+  }
+
+  /** All words as a text. */
+  String listed() {
+    return listed;
   }
 
   /** A value to go on with where the input gives none. */

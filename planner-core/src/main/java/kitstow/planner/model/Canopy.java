@@ -2,6 +2,8 @@ package kitstow.planner.model;
 
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.SizeMm;
 
 /**
@@ -38,5 +40,21 @@ public record Canopy(
     doors = List.copyOf(doors);
     bays = List.copyOf(bays);
     spaces = List.copyOf(spaces);
+  }
+
+  /** Its frame on a tray. */
+  HostFrame frameOn(Tray tray) {
+    return new HostFrame.Moved(tray.frontXMm() + fromTrayFrontMm, 0, tray.deckZMm());
+  }
+
+  /** Its outside on a tray, vehicle frame. */
+  public BoxMm outsideOn(Tray tray) {
+    return BoxMm.at(
+        new PointMm(tray.frontXMm() + fromTrayFrontMm, -size.widthMm() / 2, tray.deckZMm()), size);
+  }
+
+  /** Its clear inside on a tray, vehicle frame. */
+  public BoxMm insideOn(Tray tray) {
+    return frameOn(tray).toVehicle(inside);
   }
 }

@@ -2,6 +2,7 @@ package kitstow.planner.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 
 /**
@@ -16,6 +17,7 @@ import java.util.OptionalLong;
  * @param wet whether canvas gets wet on it
  * @param resupply what is filled up before it starts
  * @param emptyRubbish whether grown mass is left behind before it starts
+ * @param room how long and high ute and trailer may be on it
  */
 public record Leg(
     String id,
@@ -26,10 +28,46 @@ public record Leg(
     Optional<String> trailerId,
     boolean wet,
     List<Resupply> resupply,
-    boolean emptyRubbish) {
+    boolean emptyRubbish,
+    Room room) {
   /** Copies its collections. */
   public Leg {
     resupply = List.copyOf(resupply);
+  }
+
+  /** A leg on which nothing limits length and height. */
+  public Leg(
+      String id,
+      String title,
+      double distanceKm,
+      double days,
+      Surface surface,
+      Optional<String> trailerId,
+      boolean wet,
+      List<Resupply> resupply,
+      boolean emptyRubbish) {
+    this(
+        id,
+        title,
+        distanceKm,
+        days,
+        surface,
+        trailerId,
+        wet,
+        resupply,
+        emptyRubbish,
+        Room.UNLIMITED);
+  }
+
+  /**
+   * What a ferry, a garage or a bridge on the way takes.
+   *
+   * @param lengthMm most overall length, trailer included
+   * @param heightMm most overall height, trailer included
+   */
+  public record Room(OptionalInt lengthMm, OptionalInt heightMm) {
+    /** No limit. */
+    public static final Room UNLIMITED = new Room(OptionalInt.empty(), OptionalInt.empty());
   }
 
   /**

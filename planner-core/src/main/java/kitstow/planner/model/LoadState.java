@@ -20,6 +20,7 @@ public final class LoadState {
   private final boolean noteOnly;
   private final long[] massG;
   private final ShiftMm[] shift;
+  private final boolean anyMovedAlong;
 
   /**
    * A state.
@@ -60,6 +61,11 @@ public final class LoadState {
     this.noteOnly = noteOnly;
     this.massG = Arrays.copyOf(massG, massG.length);
     this.shift = shift.toArray(new ShiftMm[0]);
+    boolean moved = false;
+    for (ShiftMm one : shift) {
+      moved |= one.xMm() != 0;
+    }
+    this.anyMovedAlong = moved;
   }
 
   /** Unique among the states of one trip. */
@@ -90,6 +96,11 @@ public final class LoadState {
   /** Leg it belongs to, if any. */
   public Optional<String> legId() {
     return legId;
+  }
+
+  /** Whether any body has moved along the vehicle. */
+  public boolean anyMovedAlong() {
+    return anyMovedAlong;
   }
 
   /** Modules that are pulled out. */

@@ -105,7 +105,11 @@ public enum RuleId {
   /** Share of the total on the front axle by a regulation. Subject: "front-axle". */
   FRONT_AXLE_FLOOR(RuleKind.PREFERENCE),
   /** Reach behind the rear axle by a regulation. Subject: "ute". */
-  REAR_OVERHANG(RuleKind.PREFERENCE);
+  REAR_OVERHANG(RuleKind.PREFERENCE),
+  /** Overall length on a leg, trailer included. Subject: "ute". */
+  OVERALL_LENGTH(RuleKind.PREFERENCE),
+  /** Overall height on a leg, trailer included. Subject: "ute". */
+  OVERALL_HEIGHT(RuleKind.PREFERENCE);
 
   private final RuleKind kind;
 

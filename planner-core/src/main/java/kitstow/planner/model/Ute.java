@@ -2,6 +2,7 @@ package kitstow.planner.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * The vehicle below and ahead of the tray. Points and boxes are in the vehicle frame.
@@ -23,6 +24,8 @@ import java.util.Optional;
  * @param ball where the tow ball is; absent without a tow bar
  * @param parts removable parts
  * @param springHangers where the rear springs hang on the frame, when known
+ * @param foremostXMm foremost point of the ute itself, before the front axle and so below zero; not
+ *     always known
  * @param rearmostXMm rearmost point of the ute itself
  * @param cabRoofZMm height of the cab roof above the ground
  * @param bays bays on the ute (the cab roof)
@@ -46,6 +49,7 @@ public record Ute(
     Optional<VehiclePointMm> ball,
     List<RemovablePart> parts,
     Optional<SpringHangers> springHangers,
+    OptionalInt foremostXMm,
     int rearmostXMm,
     int cabRoofZMm,
     List<BaySpec> bays,
@@ -57,6 +61,54 @@ public record Ute(
     parts = List.copyOf(parts);
     bays = List.copyOf(bays);
     spaces = List.copyOf(spaces);
+  }
+
+  /** A ute of which nobody knows how far it reaches forward. */
+  public Ute(
+      String id,
+      String title,
+      String source,
+      int wheelbaseMm,
+      int frontTrackMm,
+      int rearTrackMm,
+      EmptyAxleLoads empty,
+      int emptyHeightMm,
+      String emptyHeightSource,
+      UteLimits limits,
+      TyreSet frontTyres,
+      TyreSet rearTyres,
+      List<Seat> seats,
+      List<Tank> fuelTanks,
+      Optional<VehiclePointMm> ball,
+      List<RemovablePart> parts,
+      Optional<SpringHangers> springHangers,
+      int rearmostXMm,
+      int cabRoofZMm,
+      List<BaySpec> bays,
+      List<SpaceSpec> spaces) {
+    this(
+        id,
+        title,
+        source,
+        wheelbaseMm,
+        frontTrackMm,
+        rearTrackMm,
+        empty,
+        emptyHeightMm,
+        emptyHeightSource,
+        limits,
+        frontTyres,
+        rearTyres,
+        seats,
+        fuelTanks,
+        ball,
+        parts,
+        springHangers,
+        /* foremostXMm= */ OptionalInt.empty(),
+        rearmostXMm,
+        cabRoofZMm,
+        bays,
+        spaces);
   }
 
   /** Front and rear spring hanger, x in the vehicle frame. */

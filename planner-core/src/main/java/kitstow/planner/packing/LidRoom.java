@@ -4,13 +4,11 @@ import java.util.Collection;
 import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
-import kitstow.planner.geometry.PointMm;
 import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Facing;
 import kitstow.planner.model.FittedDoor;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.KeepClear;
-import kitstow.planner.model.LocalBoxMm;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.Tray;
@@ -94,14 +92,7 @@ public final class LidRoom {
     if (!canopy.isPresent() || !tray.isPresent()) {
       return false;
     }
-    LocalBoxMm inside = canopy.get().inside();
-    BoxMm box =
-        BoxMm.at(
-            new PointMm(
-                tray.get().frontXMm() + canopy.get().fromTrayFrontMm() + inside.aMm(),
-                inside.bMm(),
-                tray.get().deckZMm() + inside.cMm()),
-            inside.size());
+    BoxMm box = canopy.get().insideOn(tray.get());
     return Boxes.footprintOverlapMm2(region, box) > 0L && region.maxZMm() > box.maxZMm();
   }
 

@@ -89,6 +89,9 @@ public enum Code {
   /** A pin that no plan can keep. */
   PIN_CONTRADICTION,
 
+  /** A limit of length or height that cannot be judged, since a size is not given. */
+  NOT_MEASURED,
+
   /** An override of a rule that holds always. */
   NOT_OVERRIDABLE,
 

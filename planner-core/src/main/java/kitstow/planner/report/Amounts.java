@@ -53,6 +53,11 @@ final class Amounts {
     return text(Math.floor(kg * 10.0 + 1e-6) / 10.0) + " kg";
   }
 
+  /** A whole number. */
+  static String whole(double value) {
+    return String.format(Locale.ROOT, "%,.0f", value);
+  }
+
   /** A figure with one decimal. */
   static String text(double value) {
     return String.format(Locale.ROOT, "%,.1f", value);

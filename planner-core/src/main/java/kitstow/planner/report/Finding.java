@@ -2,6 +2,7 @@ package kitstow.planner.report;
 
 import java.util.List;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.rules.SourceStatus;
 
 /**
  * Something a person should know or mend.
@@ -14,6 +15,7 @@ import kitstow.planner.model.RuleId;
  * @param limit figure allowed
  * @param unit unit of both
  * @param source where the rule comes from
+ * @param status how well that source is known
  * @param message one sentence for people
  * @param mend what would put it right
  * @param override why the rule is not kept here, or "" where it is to be kept
@@ -27,6 +29,7 @@ public record Finding(
     double limit,
     String unit,
     String source,
+    SourceStatus status,
     String message,
     String mend,
     String override) {

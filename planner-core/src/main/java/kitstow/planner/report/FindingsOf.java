@@ -2,7 +2,7 @@ package kitstow.planner.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +12,9 @@ import kitstow.planner.rules.Breach;
 import kitstow.planner.rules.PlanRule;
 import kitstow.planner.rules.Rule;
 import kitstow.planner.rules.RuleBook;
+import kitstow.planner.rules.RuleCard;
 import kitstow.planner.rules.Situation;
+import kitstow.planner.rules.SourceStatus;
 import kitstow.planner.rules.StateCheck;
 import kitstow.planner.rules.StateRule;
 import kitstow.planner.statics.Margin;
@@ -23,8 +25,7 @@ final class FindingsOf {
   private final List<StateFigures> states;
   private final List<LimitReading> tightest;
   private final List<LimitReading> certification;
-  private final Map<RuleId, String> sources = new LinkedHashMap<>();
-  private final Map<RuleId, String> titles = new LinkedHashMap<>();
+  private final Map<RuleId, RuleCard> cards = new EnumMap<>(RuleId.class);
 
   FindingsOf(
       Situation situation,
@@ -40,8 +41,7 @@ final class FindingsOf {
     rules.addAll(RuleBook.PLAN_RULES);
     rules.addAll(RuleBook.STATE_RULES);
     for (Rule rule : rules) {
-      sources.put(rule.card().id(), rule.card().source());
-      titles.put(rule.card().id(), rule.card().title());
+      cards.put(rule.card().id(), rule.card());
     }
   }
 
@@ -63,7 +63,8 @@ final class FindingsOf {
     for (LimitReading reading : certification) {
       if (reading.margin().verdict() == Margin.Verdict.OVER) {
         findings.add(
-            note(reading, "certification case: " + titles.get(reading.rule()) + " does not hold"));
+            note(
+                reading, "certification case: " + card(reading.rule()).title() + " does not hold"));
       }
     }
     findings.sort(Comparator.comparing(Finding::severity).thenComparing(Finding::rule));
@@ -103,6 +104,7 @@ final class FindingsOf {
         margin.limitKg(),
         "kg",
         source(reading.rule()),
+        status(reading.rule()),
         message,
         over
             ? "take " + Amounts.up(-margin.marginKg()) + " or more off it"
@@ -132,6 +134,7 @@ final class FindingsOf {
         reading.margin().limitKg(),
         "kg",
         source(reading.rule()),
+        status(reading.rule()),
         message,
         "have the fit-out looked at by the certifying engineer",
         /* override= */ "");
@@ -150,6 +153,7 @@ final class FindingsOf {
         breach.limit(),
         breach.unit(),
         source(breach.rule()),
+        status(breach.rule()),
         breach.what(),
         breach.mend(),
         override.map(RuleOverride::reason).orElse(""));
@@ -189,6 +193,7 @@ final class FindingsOf {
               worst.limit(),
               worst.unit(),
               source(worst.rule()),
+              status(worst.rule()),
               PracticeWords.message(rule.card().title(), worst, worstFigures, situation.loading()),
               PracticeWords.mend(worst, worstFigures),
               override.map(RuleOverride::reason).orElse("")));
@@ -196,6 +201,18 @@ final class FindingsOf {
   }
 
   private String source(RuleId rule) {
-    return sources.getOrDefault(rule, "");
+    return card(rule).source();
+  }
+
+  private SourceStatus status(RuleId rule) {
+    return card(rule).status();
+  }
+
+  private RuleCard card(RuleId rule) {
+    RuleCard card = cards.get(rule);
+    if (card == null) {
+      throw new IllegalArgumentException("no such rule in the book: " + rule);
+    }
+    return card;
   }
 }

@@ -5,8 +5,10 @@ import kitstow.planner.model.BodyKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.RuleId;
 import kitstow.planner.rules.StateCheck;
 import kitstow.planner.statics.AxleLoads;
+import kitstow.planner.statics.OverallSize;
 import kitstow.planner.statics.SideLoads;
 import kitstow.planner.trip.EmptyUte;
 
@@ -32,10 +34,11 @@ final class PracticeWords {
               + (check.value() < check.limit() ? " % or more" : " % or less");
       case REAR_OVERHANG ->
           "ute, body and load reach "
-              + Amounts.text(check.value())
+              + Amounts.whole(check.value())
               + " mm behind the rear axle, "
-              + Amounts.text(check.value() - check.limit())
+              + Amounts.whole(check.value() - check.limit())
               + " mm farther than the regulation that is asked for allows";
+      case OVERALL_LENGTH, OVERALL_HEIGHT -> outside(check, figures, loading);
       case FRONT_AXLE_FLOOR ->
           "the front axle carries "
               + Amounts.text(check.value())
@@ -67,6 +70,8 @@ final class PracticeWords {
           "move the load of the trailer "
               + (check.value() < check.limit() ? "forward" : "rearward")
               + " and weigh it on the ball again";
+      case OVERALL_LENGTH -> "put forward or leave what reaches farthest back, or the trailer";
+      case OVERALL_HEIGHT -> "take down what reaches highest";
       case REAR_OVERHANG -> "put forward or leave what reaches farthest back";
       default -> "move heavy things forward and towards the centre plane";
     };
@@ -108,6 +113,20 @@ final class PracticeWords {
       }
     }
     return amounts.heaviest();
+  }
+
+  private static String outside(StateCheck check, StateFigures figures, Loading loading) {
+    boolean length = check.rule() == RuleId.OVERALL_LENGTH;
+    OverallSize size = OverallSize.of(loading, figures.state());
+    return "ute, load and trailer are "
+        + Amounts.whole(check.value())
+        + (length ? " mm long" : " mm high")
+        + ", "
+        + Amounts.whole(check.value() - check.limit())
+        + " mm more than this leg takes; what reaches "
+        + (length ? "farthest back" : "highest")
+        + " is "
+        + (length ? size.rearmost() : size.highest()).title();
   }
 
   private static String share(StateCheck check, AxleLoads axles) {

@@ -53,7 +53,7 @@ public record StateFigures(
     List<StateCheck> checks = new ArrayList<>();
     if (!state.noteOnly()) {
       for (LimitRule rule : RuleBook.LIMITS) {
-        for (LoadLine line : rule.lines(loading, state)) {
+        for (LoadLine line : situation.lines(rule, state)) {
           readings.add(
               new LimitReading(
                   line.rule(), line.subjectId(), state, Margin.of(loading, state, line)));

@@ -14,6 +14,17 @@ import kitstow.planner.statics.LoadLine;
 final class AxleLines {
   private AxleLines() {}
 
+  /** Card of a rule about the tyres of an axle. */
+  static RuleCard tyreCard(RuleId rule, String title) {
+    return new RuleCard(
+        rule,
+        title,
+        "UN Regulation 54 Annex 4, read in public charts",
+        SourceStatus.READ_SECOND_HAND,
+        "",
+        /* overridable= */ false);
+  }
+
   static List<LoadLine> rear(
       RuleId rule, String subjectId, OptionalLong limitG, Loading loading, LoadState state) {
     return lines(rule, subjectId, limitG, loading, state, /* rear= */ true);

@@ -5,7 +5,6 @@ import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.statics.AxleLoads;
-import kitstow.planner.trip.EmptyUte;
 
 /** Loss of front axle load against the kerb ute: full fuel, nobody aboard, standard parts on. */
 final class FrontAxleDrop implements StateRule {
@@ -23,7 +22,7 @@ final class FrontAxleDrop implements StateRule {
     if (state.kind() != LoadKind.MOVING) {
       return List.of();
     }
-    double kerbKg = EmptyUte.kerbOf(situation.loading().scenario()).frontG() / 1000.0;
+    double kerbKg = situation.kerb().frontG() / 1000.0;
     double frontKg = AxleLoads.of(situation.loading(), state).frontKg();
     double drop = (kerbKg - frontKg) / kerbKg * 100.0;
     double limit = situation.settings().frontDropPermille() / 10.0;

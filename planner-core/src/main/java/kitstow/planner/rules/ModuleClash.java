@@ -2,6 +2,7 @@ package kitstow.planner.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.FittedModule;
@@ -36,17 +37,18 @@ final class ModuleClash implements PlanRule {
             breaches,
             a.module().id(),
             b.module().id(),
-            a.module().title() + " and " + b.module().title(),
+            () -> a.module().title() + " and " + b.module().title(),
             nested ? depth : Math.max(depth, clashMm(a, b)));
       }
+      FittedModule module = modules.get(i);
+      List<PlacedItem> riders = riders(loading, module);
       for (PlacedItem item : loading.placed().values()) {
-        FittedModule module = modules.get(i);
         add(
             breaches,
             module.module().id(),
             item.key(),
-            module.module().title() + " and " + Names.placed(loading, item),
-            Math.max(clashMm(module, item), ridersIntoMm(loading, module, item)));
+            () -> module.module().title() + " and " + Names.placed(loading, item),
+            Math.max(clashMm(module, item), ridersIntoMm(riders, module, item)));
       }
     }
     return breaches;
@@ -67,8 +69,8 @@ final class ModuleClash implements PlanRule {
       return 0;
     }
     int depth = 0;
-    for (PlacedItem rider : loading.placed().values()) {
-      if (rider.space().movesWith().contains(id) && !rider.space().inModules().contains(otherId)) {
+    for (PlacedItem rider : riders(loading, slide)) {
+      if (!rider.space().inModules().contains(otherId)) {
         BoxMm way = SlideTravel.swept(rider.box(), slide);
         depth = Math.max(depth, Boxes.overlapDepthMm(way, other.box()));
       }
@@ -77,19 +79,26 @@ final class ModuleClash implements PlanRule {
   }
 
   /** How deep what rides on a slide reaches into gear that stays, on its way out. */
-  private static int ridersIntoMm(Loading loading, FittedModule slide, PlacedItem other) {
-    String id = slide.module().id();
-    if (other.space().movesWith().contains(id)) {
+  private static int ridersIntoMm(List<PlacedItem> riders, FittedModule slide, PlacedItem other) {
+    if (riders.isEmpty() || other.space().movesWith().contains(slide.module().id())) {
       return 0;
     }
     int depth = 0;
-    for (PlacedItem rider : loading.placed().values()) {
-      if (rider.space().movesWith().contains(id)) {
-        BoxMm way = SlideTravel.swept(rider.box(), slide);
-        depth = Math.max(depth, Boxes.overlapDepthMm(way, other.box()));
-      }
+    for (PlacedItem rider : riders) {
+      BoxMm way = SlideTravel.swept(rider.box(), slide);
+      depth = Math.max(depth, Boxes.overlapDepthMm(way, other.box()));
     }
     return depth;
+  }
+
+  private static List<PlacedItem> riders(Loading loading, FittedModule slide) {
+    List<PlacedItem> riders = new ArrayList<>();
+    for (PlacedItem rider : loading.placed().values()) {
+      if (rider.space().movesWith().contains(slide.module().id())) {
+        riders.add(rider);
+      }
+    }
+    return riders;
   }
 
   private static int clashMm(FittedModule module, PlacedItem item) {
@@ -102,7 +111,7 @@ final class ModuleClash implements PlanRule {
   }
 
   private static void add(
-      List<Breach> breaches, String one, String other, String both, int depthMm) {
+      List<Breach> breaches, String one, String other, Supplier<String> both, int depthMm) {
     if (depthMm > 0) {
       boolean inOrder = one.compareTo(other) <= 0;
       breaches.add(
@@ -113,7 +122,7 @@ final class ModuleClash implements PlanRule {
               depthMm,
               0.0,
               "mm",
-              both + " are in each other's way",
+              both.get() + " are in each other's way",
               "move one of them by " + depthMm + " mm or more"));
     }
   }

@@ -1,12 +1,11 @@
 package kitstow.planner.rules;
 
 import java.util.List;
-import kitstow.planner.model.Body;
-import kitstow.planner.model.BodyKind;
 import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.statics.OverallSize;
 import kitstow.planner.statics.RearOverhangLimit;
 
 /**
@@ -41,12 +40,7 @@ final class RearOverhang implements StateRule {
     if (limitMm == Integer.MAX_VALUE) {
       return List.of();
     }
-    int rearMm = loading.scenario().ute().rearmostXMm();
-    for (Body body : loading.bodies()) {
-      if (body.kind() != BodyKind.UTE && body.kind() != BodyKind.BALL) {
-        rearMm = Math.max(rearMm, body.box().maxXMm());
-      }
-    }
+    int rearMm = OverallSize.rearmostXMm(loading);
     double reachMm = Math.max(0, rearMm - wheelbaseMm);
     return List.of(
         new StateCheck(RuleId.REAR_OVERHANG, "ute", "mm", reachMm, limitMm, limitMm - reachMm));

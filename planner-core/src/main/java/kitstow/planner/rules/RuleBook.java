@@ -63,7 +63,9 @@ public final class RuleBook {
           new FrontAxleDrop(),
           new BallShare(),
           new FrontAxleFloor(),
-          new RearOverhang());
+          new RearOverhang(),
+          new OverallLength(),
+          new OverallHeight());
 
   private RuleBook() {}
 

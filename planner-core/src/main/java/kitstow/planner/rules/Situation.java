@@ -5,24 +5,36 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.RoofBars;
 import kitstow.planner.model.Settings;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Surface;
 import kitstow.planner.packing.Contacts;
+import kitstow.planner.statics.LoadLine;
+import kitstow.planner.trip.AxleKerb;
+import kitstow.planner.trip.EmptyUte;
 import kitstow.planner.trip.Timeline;
 
 /** A loading with its trip, and what several rules look up in it. */
 public final class Situation {
   private final Loading loading;
   private final Timeline timeline;
+  private final AxleKerb kerb;
+  private final Map<Case, List<LoadLine>> linesByCase = new ConcurrentHashMap<>();
   private final Map<String, List<Contacts>> contactsBySpace = new LinkedHashMap<>();
+
+  /** All of a state that decides which lines a limit has. */
+  private record Case(LimitRule rule, LoadKind kind, Surface surface, Optional<String> trailerId) {}
 
   private Situation(Loading loading, Timeline timeline) {
     this.loading = loading;
     this.timeline = timeline;
+    this.kerb = EmptyUte.kerbOf(loading.scenario());
     for (Space space : loading.rig().spaces().values()) {
       if (standsOnFloor(space)) {
         List<PlacedItem> items = loading.in(space.id());
@@ -60,9 +72,27 @@ public final class Situation {
     return timeline;
   }
 
+  /** Axle loads of the ute at kerb. */
+  public AxleKerb kerb() {
+    return kerb;
+  }
+
   /** Settings. */
   public Settings settings() {
     return loading.scenario().settings();
+  }
+
+  /**
+   * Lines of a limit in a state. They are the same in every state of one kind, surface and trailer,
+   * since no limit that moves with a body along the vehicle is judged while slides are out.
+   */
+  public List<LoadLine> lines(LimitRule rule, LoadState state) {
+    if (state.kind() != LoadKind.PARKED && state.anyMovedAlong()) {
+      return rule.lines(loading, state);
+    }
+    return linesByCase.computeIfAbsent(
+        new Case(rule, state.kind(), state.surface(), state.trailerId()),
+        same -> rule.lines(loading, state));
   }
 
   /** States that limits are held against. */

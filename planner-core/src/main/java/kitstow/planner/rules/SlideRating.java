@@ -30,11 +30,11 @@ final class SlideRating implements LimitRule {
       }
       String id = fitted.module().id();
       long limit = slide.get().ratings().inG(state.kind(), state.surface());
+      String notCounted = slide.get().contentsOnly() ? id + Loading.MOVING : "";
       LoadLine.Builder line = LoadLine.of(RuleId.SLIDE_RATING, id, limit, /* denominator= */ 1L);
       for (int i = 0; i < state.size(); i++) {
         Body body = loading.bodies().get(i);
-        boolean ownPart = body.key().equals(id + Loading.MOVING);
-        if (body.movesWith().contains(id) && !(ownPart && slide.get().contentsOnly())) {
+        if (body.movesWith().contains(id) && !body.key().equals(notCounted)) {
           line.add(i, 1L);
         }
       }

@@ -36,17 +36,20 @@ public record Margin(
   /** Margin of a line in a state. */
   public static Margin of(Loading loading, LoadState state, LoadLine line) {
     double worst = line.constantToleranceG();
+    double[] partG = new double[loading.entries()];
     boolean countsUte = countsUte(loading, line);
     for (LoadLine.Term term : line.terms()) {
       double weight = (double) term.numerator() / line.denominator();
-      worst += Math.abs(weight * toleranceG(loading, state, term.body(), countsUte));
+      double part = weight * toleranceG(loading, state, term.body(), countsUte);
+      worst += Math.abs(part);
+      partG[loading.entryOf(term.body())] += part;
     }
     double loadG = line.loadG(state);
     return new Margin(
         loadG / 1000.0,
         line.limitG() / 1000.0,
         (line.limitG() - loadG) / 1000.0,
-        rssKg(line, partsG(loading, state, line)),
+        rssKg(line, partG),
         worst / 1000.0,
         line.over(state));
   }
@@ -69,9 +72,13 @@ public record Margin(
 
   /** Band of a margin, kilograms, from the parts of its entries. */
   public static double rssKg(LoadLine line, Map<String, Double> partsG) {
+    return rssKg(line, partsG.values().stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  private static double rssKg(LoadLine line, double[] partsG) {
     // Linear propagation of independent tolerances (JCGM 100:2008, 5.1.2; section from memory).
     double squares = (double) line.constantToleranceG() * line.constantToleranceG();
-    for (double part : partsG.values()) {
+    for (double part : partsG) {
       squares += part * part;
     }
     return Math.sqrt(squares) / 1000.0;

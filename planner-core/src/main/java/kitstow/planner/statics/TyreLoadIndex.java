@@ -1,6 +1,7 @@
 package kitstow.planner.statics;
 
 import java.util.OptionalLong;
+import kitstow.planner.model.TyreSet;
 
 /**
  * Load capacity of one tyre by its load index. Capacity falls with pressure; the placard rules.
@@ -22,5 +23,11 @@ public final class TyreLoadIndex {
     return row < 0 || row >= CAPACITY_KG.length
         ? OptionalLong.empty()
         : OptionalLong.of(CAPACITY_KG[row] * 1000L);
+  }
+
+  /** Capacity of all tyres of an axle in grams; absent where that of one is. */
+  public static OptionalLong capacityG(TyreSet tyres) {
+    OptionalLong one = capacityG(tyres.loadIndex());
+    return one.isPresent() ? OptionalLong.of(one.getAsLong() * tyres.count()) : one;
   }
 }

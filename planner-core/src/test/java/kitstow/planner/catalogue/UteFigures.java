@@ -32,6 +32,7 @@ final class UteFigures {
     figures.add(new Figure("trackMm", ute.rearTrackMm()));
     figures.add(new Figure("emptyHeightMm", ute.emptyHeightMm()));
     figures.add(new Figure("cabRoofZMm", ute.cabRoofZMm()));
+    ute.foremostXMm().ifPresent(x -> figures.add(new Figure("foremostAheadOfFrontAxleMm", -x)));
     figures.add(new Figure("rearmostBehindRearAxleMm", ute.rearmostXMm() - ute.wheelbaseMm()));
     addKerb(ute, figures);
     addLimits(ute, figures);

@@ -71,6 +71,7 @@ final class UteRanges {
         .with("seatZMm", 900, 1050, OUR_CHOICE)
         .with("emptyHeightMm", 650, 800, OUR_CHOICE)
         .with("cabRoofZMm", 1750, 1950, OUR_CHOICE)
+        .with("foremostAheadOfFrontAxleMm", 800, 1000, OUR_CHOICE)
         .with("rearmostBehindRearAxleMm", 1150, 1450, OUR_CHOICE)
         .with("ballZMm", 450, 520, OUR_CHOICE)
         .with("springHangerAheadOfAxleMm", 550, 700, OUR_CHOICE)

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
@@ -488,6 +489,7 @@ final class ScenarioGenerator {
         tows ? Optional.of(new VehiclePointMm(4400, 0, 450)) : Optional.empty(),
         parts,
         chance() ? Optional.of(new Ute.SpringHangers(2500, between(2501, 4000))) : Optional.empty(),
+        chance() ? OptionalInt.of(-between(0, 2000)) : OptionalInt.empty(),
         coordinate(),
         between(1, 2500),
         List.of(hostBay("ute-bay", Zone.CAB_ROOF)),
@@ -554,7 +556,9 @@ final class ScenarioGenerator {
         text(),
         new KnownMass(between(200_000, 3_000_000), source, between(0, 9000)),
         new KnownMass(between(0, 200_000), source, between(0, 9000)),
-        chance());
+        chance(),
+        maybe(1, 12_000),
+        maybe(1, 4_000));
   }
 
   private Trip trip(
@@ -571,8 +575,8 @@ final class ScenarioGenerator {
     if (chance()) {
       people.add(person("ben", "mate", canopy));
     }
-    List<Leg> legs = list(3, i -> leg(i, orders, trailers));
-    legs.add(leg(9, orders, trailers));
+    List<Leg> legs = list(3, i -> leg(i, orders, ute, trailers));
+    legs.add(leg(9, orders, ute, trailers));
     Consumption consumption =
         new Consumption(
             between(0, 30_000),
@@ -615,7 +619,7 @@ final class ScenarioGenerator {
     return new Person(id, text(), mass(120_000), seat, sleepsOn);
   }
 
-  private Leg leg(int index, List<SupplyOrder> orders, List<Trailer> trailers) {
+  private Leg leg(int index, List<SupplyOrder> orders, Ute ute, List<Trailer> trailers) {
     List<Leg.Resupply> resupply = new ArrayList<>();
     for (SupplyOrder order : orders) {
       if (!chance()) {
@@ -623,15 +627,26 @@ final class ScenarioGenerator {
         resupply.add(new Leg.Resupply(order.kind(), addG));
       }
     }
+    Optional<String> towed =
+        trailers.isEmpty() ? Optional.empty() : Optional.of(one(trailers).id());
     return new Leg(
         "leg" + index,
         text(),
         between(0, 2_000_000) / 1000.0,
         between(0, 30_000) / 1000.0,
         one(Surface.values()),
-        trailers.isEmpty() ? Optional.empty() : Optional.of(one(trailers).id()),
+        towed,
         chance(),
         resupply,
-        chance());
+        chance(),
+        new Leg.Room(
+            ute.foremostXMm().isPresent() && !towed.isPresent()
+                ? maybe(1, 20_000)
+                : OptionalInt.empty(),
+            towed.isPresent() ? OptionalInt.empty() : maybe(1, 4_000)));
+  }
+
+  private OptionalInt maybe(int least, int most) {
+    return chance() ? OptionalInt.of(between(least, most)) : OptionalInt.empty();
   }
 }

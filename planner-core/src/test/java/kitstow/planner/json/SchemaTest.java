@@ -46,6 +46,7 @@ class SchemaTest {
           Code.NOT_FITTED,
           Code.STOWED_PART,
           Code.NO_TOWING,
+          Code.NOT_MEASURED,
           Code.WRONG_SUPPLY,
           Code.PIN_CONTRADICTION,
           Code.WRONG_SCENARIO,

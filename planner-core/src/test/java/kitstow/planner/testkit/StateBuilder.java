@@ -27,6 +27,7 @@ public final class StateBuilder {
   private String id;
   private Surface surface = Surface.ROAD;
   private Optional<String> trailerId = Optional.empty();
+  private Optional<String> legId = Optional.empty();
   private boolean noteOnly;
 
   private StateBuilder(Loading loading, LoadKind kind, String id) {
@@ -82,6 +83,12 @@ public final class StateBuilder {
     return this;
   }
 
+  /** On a leg. */
+  public StateBuilder leg(String leg) {
+    legId = Optional.of(leg);
+    return this;
+  }
+
   /** Another mass of a body. */
   public StateBuilder massG(String key, long value) {
     massG.put(key, value);
@@ -117,7 +124,7 @@ public final class StateBuilder {
         kind,
         surface,
         trailerId,
-        /* legId= */ Optional.empty(),
+        legId,
         /* slidesOut= */ Set.of(),
         noteOnly,
         masses,

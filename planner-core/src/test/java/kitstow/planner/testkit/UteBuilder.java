@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import kitstow.planner.model.EmptyAxleLoads;
@@ -32,6 +33,7 @@ public final class UteBuilder {
   private OptionalLong brakedTowingG = OptionalLong.of(Masses.kg(3500));
   private OptionalLong unbrakedTowingG = OptionalLong.of(Masses.kg(750));
   private OptionalLong ballG = OptionalLong.of(Masses.kg(350));
+  private OptionalInt foremostXMm = OptionalInt.empty();
   private Optional<RoofLimits> cabRoof = Optional.of(new RoofLimits(Masses.kg(80), Masses.kg(200)));
   private long emptyFrontG = Masses.kg(1000);
   private long emptyRearG = Masses.kg(700);
@@ -118,6 +120,12 @@ public final class UteBuilder {
     return this;
   }
 
+  /** Foremost point, below zero; at first it is not known. */
+  public UteBuilder foremostXMm(int value) {
+    foremostXMm = OptionalInt.of(value);
+    return this;
+  }
+
   /** Tyres of the front axle. */
   public UteBuilder frontTyres(int loadIndex, int count) {
     frontTyres = new TyreSet(loadIndex, count);
@@ -166,6 +174,7 @@ public final class UteBuilder {
         Optional.of(new VehiclePointMm(4200, 0, 450)),
         /* parts= */ List.of(),
         /* springHangers= */ Optional.empty(),
+        foremostXMm,
         /* rearmostXMm= */ 4100,
         /* cabRoofZMm= */ 1800,
         /* bays= */ List.of(),

@@ -96,6 +96,7 @@ final class OwnEntries {
         u.ball(),
         u.parts(),
         u.springHangers(),
+        u.foremostXMm(),
         u.rearmostXMm(),
         u.cabRoofZMm(),
         u.bays(),

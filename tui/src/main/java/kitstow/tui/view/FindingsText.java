@@ -80,6 +80,7 @@ public final class FindingsText {
                 + ids(finding)
                 + (toldInWords(finding) ? "" : figures(finding))
                 + when
+                + basis(finding)
                 + "."));
     if (finding.severity() == Finding.Severity.OVERRIDDEN) {
       lines.addAll(page.paragraph(indent, "Not kept because: " + finding.override()));
@@ -92,6 +93,15 @@ public final class FindingsText {
       lines.addAll(page.paragraph(indent, "Mend: " + finding.mend() + "."));
     }
     return lines;
+  }
+
+  /** The source of a rule that is a text, and how well that text is known. */
+  private static String basis(Finding finding) {
+    return switch (finding.status()) {
+      case READ, READ_SECOND_HAND, MEMORY ->
+          "; after " + finding.source() + " (" + RulesText.status(finding.status()) + ")";
+      case COMMON_PRACTICE, BY_DEFINITION -> "";
+    };
   }
 
   private String what(Finding finding) {
@@ -120,7 +130,9 @@ public final class FindingsText {
           FRONT_AXLE_DROP,
           BALL_SHARE,
           FRONT_AXLE_FLOOR,
-          REAR_OVERHANG ->
+          REAR_OVERHANG,
+          OVERALL_LENGTH,
+          OVERALL_HEIGHT ->
           true;
       default -> isLimit(finding.rule()) && finding.severity() != Finding.Severity.NOTE;
     };

@@ -147,6 +147,8 @@ public final class ReportText {
     }
     lines.add("");
     lines.addAll(MomentText.lines(report, states, page));
+    lines.addAll(BallText.lines(loading, page));
+    lines.addAll(OutsideText.lines(loading, page));
     lines.addAll(SuppliesText.lines(loading, report.situation().timeline().shortfalls(), page));
     return lines;
   }

@@ -41,7 +41,8 @@ public final class RulesText {
     return "source: " + card.source() + (status.isEmpty() ? "" : " (" + status + ")");
   }
 
-  private static String status(SourceStatus status) {
+  /** How well a source is known, in words; nothing where the source says so itself. */
+  static String status(SourceStatus status) {
     return switch (status) {
       case READ -> "read";
       case READ_SECOND_HAND -> "read second-hand";

@@ -14,6 +14,7 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Space;
+import kitstow.planner.model.Stop;
 import kitstow.planner.model.Trailer;
 
 /** Plain names of what rules are about, in place of their ids. */
@@ -40,6 +41,9 @@ public final class Subjects {
     }
     for (Trailer trailer : loading.scenario().trailers()) {
       others.put(trailer.id(), trailer.title());
+    }
+    for (Stop stop : loading.scenario().stops()) {
+      others.put(stop.id(), stop.title());
     }
     for (FittedDoor door : loading.rig().doors().values()) {
       others.put(door.door().id(), door.door().title());
