@@ -62,8 +62,8 @@ public final class Main implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "FILE",
       description =
-          "JSON file of a scenario or a plan to open on the screen; without it, the scenarios there"
-              + " are.")
+          "JSON file of a scenario or a plan to open on the screen, or a folder of them; without"
+              + " it, the scenarios there are.")
   private @Nullable Path file;
 
   @Option(names = "--window", description = "Open the screen in a window of its own.")

@@ -22,12 +22,13 @@ class LayeringTest {
   @ArchTest static final ArchRule cli = layer("cli", "view", PICOCLI, "org.apache.commons.csv..");
   @ArchTest static final ArchRule keys = layer("keys");
   @ArchTest static final ArchRule widget = layer("widget", "keys", "view");
-  @ArchTest static final ArchRule app = layer("app", "keys", "view");
-  @ArchTest static final ArchRule screen = layer("screen", "app", "widget", "keys", "view");
+  @ArchTest static final ArchRule app = layer("app", "edit", "keys", "view");
+  @ArchTest static final ArchRule edit = layer("edit");
+  @ArchTest static final ArchRule screen = layer("screen", "app", "edit", "widget", "keys", "view");
 
   @ArchTest
   static final ArchRule runtime =
-      layer("runtime", "screen", "app", "widget", "keys", "view", "cli", LANTERNA);
+      layer("runtime", "screen", "app", "edit", "widget", "keys", "view", "cli", LANTERNA);
 
   @ArchTest
   static final ArchRule packagesFormNoCycle =
@@ -38,7 +39,8 @@ class LayeringTest {
   static final ArchRule stateAndDrawingsReadNoFileAndNoClock =
       noClasses()
           .that()
-          .resideInAnyPackage(tree("app"), tree("screen"), tree("widget"), tree("keys"))
+          .resideInAnyPackage(
+              tree("app"), tree("edit"), tree("screen"), tree("widget"), tree("keys"))
           .should()
           .dependOnClassesThat()
           .haveNameMatching(

@@ -4,11 +4,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import kitstow.planner.LoadPlanner;
-import kitstow.planner.model.Item;
+import kitstow.planner.model.Catalogue;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.app.Advice;
 import kitstow.tui.app.AppState;
-import kitstow.tui.app.Design;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Size;
 import kitstow.tui.app.Source;
@@ -16,13 +15,15 @@ import kitstow.tui.app.Update;
 import kitstow.tui.cli.CatalogueSource;
 import kitstow.tui.cli.CheckInput;
 import kitstow.tui.cli.InputFaults;
+import kitstow.tui.edit.Design;
 
 /** A shipped scenario with its plan, read and judged once for all tests of the screen. */
 public final class Shipped {
   private static final Path FOLDER = Path.of("..", "scenarios");
 
-  private static final List<Item> CATALOGUE =
-      CatalogueSource.read(null, FOLDER.resolve("x.json"), new InputFaults()).orElseThrow().gear();
+  /** The catalogue beside the shipped scenarios. */
+  public static final Catalogue CATALOGUE =
+      CatalogueSource.read(null, FOLDER.resolve("x.json"), new InputFaults()).orElseThrow();
 
   /** The demonstration of the README. */
   public static final Shipped REMOTE = new Shipped("remote-fortnight");
@@ -46,7 +47,8 @@ public final class Shipped {
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report),
             LoadPlanner.figures(report),
-            Optional.of(LoadPlanner.mends(report)));
+            Optional.of(LoadPlanner.mends(report)),
+            Optional.of(LoadPlanner.levers(report)));
   }
 
   /** The files. */

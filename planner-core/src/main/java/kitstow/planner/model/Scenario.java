@@ -107,19 +107,28 @@ public record Scenario(
         /* stops= */ List.of());
   }
 
-  /** The same scenario with other gear. */
-  public Scenario withItems(List<Item> others) {
-    return with(others, trailers, trip, overrides, stops);
+  /** The same scenario with another ute, or the same one loaded or weighed otherwise. */
+  public Scenario withUte(Ute other) {
+    return with(title, note, other, modules);
   }
 
   /** The same scenario with other modules, or modules otherwise filled. */
   public Scenario withModules(List<ModuleChoice> others) {
+    return with(title, note, ute, others);
+  }
+
+  /** The same scenario under another title, with another note. */
+  public Scenario titled(String name, String what) {
+    return with(name, what, ute, modules);
+  }
+
+  private Scenario with(String name, String what, Ute vehicle, List<ModuleChoice> fitted) {
     return new Scenario(
         id,
-        title,
-        note,
+        name,
+        what,
         settings,
-        ute,
+        vehicle,
         tray,
         canopy,
         accessories,
@@ -129,12 +138,17 @@ public record Scenario(
         uteSpaces,
         traySpaces,
         canopySpaces,
-        others,
+        fitted,
         items,
         trailers,
         trip,
         overrides,
         stops);
+  }
+
+  /** The same scenario with other gear. */
+  public Scenario withItems(List<Item> others) {
+    return with(others, trailers, trip, overrides, stops);
   }
 
   /** The same scenario on another trip. */

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.report.StateFigures;
 import kitstow.tui.keys.Action;
 import kitstow.tui.view.CompareText;
@@ -49,6 +50,10 @@ final class ActionUpdate {
       case HELP -> Step.to(state.with(new Overlay.Keys(0)));
       case BACK -> back(state);
       case TAKE -> take(state);
+      case BEGIN ->
+          Step.to(
+              state.saying("reading the catalogue ..."),
+              new Effect.ReadCatalogue(state.shelf().folder()));
       case UP -> moved(state, -1, 0, 1);
       case DOWN -> moved(state, 1, 0, -1);
       case LEFT -> moved(state, 0, -1, 0);
@@ -70,10 +75,21 @@ final class ActionUpdate {
       case SHEET_FINDINGS -> to(state, work, Sheet.FINDINGS);
       case SHEET_COMPARE -> to(state, work, Sheet.COMPARE);
       case SHEET_GEAR -> to(state, work, Sheet.GEAR);
-      case EDIT, ADD, REMOVE -> GearUpdate.apply(state, work, action);
+      case IMPORT -> Step.to(state.with(new Overlay.FileName("")));
+      case SHEET_TRIP -> to(state, work, Sheet.TRIP);
+      case SHEET_UTE -> to(state, work, Sheet.UTE);
+      case EDIT, ADD, REMOVE ->
+          looking.sheet() == Sheet.GEAR
+              ? GearUpdate.apply(state, work, action)
+              : EditUpdate.apply(state, work, action);
+      case EARLIER, LATER -> EditUpdate.apply(state, work, action);
       case KEEP -> kept(state, work);
       case FORGET_KEPT -> Step.to(state.keeping(List.of()).saying("No column is kept any more."));
       case TICK -> ticked(state, work);
+      case LEVER ->
+          Levers.first(work)
+              .map(after -> CarryUpdate.done(state, work, "pull the first lever", after))
+              .orElse(Step.to(state));
       case MEND ->
           Mends.first(work)
               .map(
@@ -143,6 +159,10 @@ final class ActionUpdate {
       Work at = work.with(looking.atRow(Math.max(0, Math.min(last, looking.row() + rows))));
       return looking(state, at, at.looking().at(GearUpdate.firstUnit(at)));
     }
+    if (looking.sheet().edits()) {
+      int last = Math.max(0, EditRows.of(work).size() - 1);
+      return looking(state, work, looking.atRow(Math.min(last, looking.row() + rows)));
+    }
     if (looking.sheet() != Sheet.LOAD) {
       return looking(state, work, looking.atRow(looking.row() + rows));
     }
@@ -167,18 +187,14 @@ final class ActionUpdate {
     return looking(state, work, work.looking().in(states.get(index).state().id()));
   }
 
-  /** Keeps the plan as a column; what follows from it is asked for where it is not known yet. */
   private static Step kept(AppState state, Work work) {
-    if (work.advice().isEmpty()) {
-      Step step = to(state, work, Sheet.COMPARE);
-      return new Step(
-          step.state().saying("Being worked out; k keeps it in a moment."), step.effects());
-    }
+    return Step.to(state.saying("Keeping ..."), new Effect.KeepColumn(work.report().orElseThrow()));
+  }
+
+  static Step kept(AppState state, PlanFigures figures) {
     List<CompareText.Column> columns = new ArrayList<>(state.kept());
-    columns.add(
-        new CompareText.Column(
-            work.design().scenario().title() + ", kept " + (columns.size() + 1),
-            work.advice().get().figures()));
+    String title = figures.report().situation().loading().scenario().title();
+    columns.add(new CompareText.Column(title + ", kept " + (columns.size() + 1), figures));
     return Step.to(state.keeping(columns).saying("Kept; 7 sets plans side by side."));
   }
 
@@ -217,7 +233,7 @@ final class ActionUpdate {
 
   private static boolean needsAdvice(Sheet sheet) {
     return switch (sheet) {
-      case LOAD, LIMITS, GEAR -> false;
+      case LOAD, LIMITS, GEAR, TRIP, UTE -> false;
       case PACK, HOME, ROOM, FINDINGS, COMPARE -> true;
     };
   }

@@ -2,6 +2,7 @@ package kitstow.tui.app;
 
 import java.util.function.Function;
 import java.util.function.Supplier;
+import kitstow.tui.edit.Design;
 
 /** What is going on with the design. */
 public sealed interface Activity {

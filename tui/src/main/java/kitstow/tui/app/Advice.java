@@ -6,6 +6,7 @@ import kitstow.planner.advice.PackList;
 import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.HomeReason;
+import kitstow.planner.report.Lever;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.SpaceRoom;
 
@@ -18,6 +19,7 @@ import kitstow.planner.report.SpaceRoom;
  * @param room room left
  * @param figures figures to set beside others
  * @param mends what would put right what is broken; none until it has been tried out
+ * @param levers what would take load off the tightest limit; none until it has been tried out
  */
 public record Advice(
     CheckReport report,
@@ -25,16 +27,23 @@ public record Advice(
     List<HomeReason> home,
     List<SpaceRoom> room,
     PlanFigures figures,
-    Optional<List<Mend>> mends) {
+    Optional<List<Mend>> mends,
+    Optional<List<Lever>> levers) {
   /** Copies its collections. */
   public Advice {
     home = List.copyOf(home);
     room = List.copyOf(room);
     mends = mends.map(List::copyOf);
+    levers = levers.map(List::copyOf);
   }
 
   /** With what would put things right. */
-  public Advice with(List<Mend> found) {
-    return new Advice(report, pack, home, room, figures, Optional.of(found));
+  public Advice withMends(List<Mend> found) {
+    return new Advice(report, pack, home, room, figures, Optional.of(found), levers);
+  }
+
+  /** With what would take load off the tightest limit. */
+  public Advice withLevers(List<Lever> found) {
+    return new Advice(report, pack, home, room, figures, mends, Optional.of(found));
   }
 }

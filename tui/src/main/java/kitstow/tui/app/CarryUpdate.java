@@ -10,6 +10,7 @@ import kitstow.planner.model.Pin;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Space;
+import kitstow.tui.edit.Design;
 import kitstow.tui.keys.Action;
 import kitstow.tui.view.Eye;
 import kitstow.tui.view.Subjects;

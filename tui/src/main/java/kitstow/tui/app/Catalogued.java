@@ -3,21 +3,53 @@ package kitstow.tui.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.model.Catalogue;
+import kitstow.planner.model.FitOutModule;
 import kitstow.planner.model.Item;
 
-/** Gear of the catalogue by its name. */
+/** Things of the catalogue by their names. */
 public final class Catalogued {
   private Catalogued() {}
 
-  /** Gear whose name holds what was typed. */
-  public static List<Item> found(AppState state, Overlay.Pick pick) {
+  /**
+   * A thing to pick.
+   *
+   * @param id its entry
+   * @param title its name
+   * @param massG its mass in grams
+   * @param size its outside size
+   */
+  public record Entry(String id, String title, long massG, SizeMm size) {}
+
+  /** Things whose name holds what was typed. */
+  public static List<Entry> found(AppState state, Overlay.Pick pick) {
     String wanted = pick.typed().toLowerCase(Locale.ROOT).strip();
-    List<Item> found = new ArrayList<>();
-    for (Item item : state.work().map(Work::catalogue).orElse(List.of())) {
-      if (item.title().toLowerCase(Locale.ROOT).contains(wanted)) {
-        found.add(item);
+    Catalogue catalogue = state.work().map(Work::catalogue).orElse(Catalogue.EMPTY);
+    List<Entry> found = new ArrayList<>();
+    for (Entry entry : all(catalogue, pick.what())) {
+      if (entry.title().toLowerCase(Locale.ROOT).contains(wanted)) {
+        found.add(entry);
       }
     }
     return found;
+  }
+
+  private static List<Entry> all(Catalogue catalogue, Picked what) {
+    List<Entry> all = new ArrayList<>();
+    switch (what) {
+      case GEAR -> {
+        for (Item item : catalogue.gear()) {
+          all.add(new Entry(item.id(), item.title(), item.mass().massG(), item.shapes().get(0)));
+        }
+      }
+      case MODULE -> {
+        for (FitOutModule module : catalogue.modules()) {
+          long massG = module.fixed().massG() + module.moving().massG();
+          all.add(new Entry(module.id(), module.title(), massG, module.size()));
+        }
+      }
+    }
+    return all;
   }
 }

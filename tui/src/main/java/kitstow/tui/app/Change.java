@@ -1,5 +1,7 @@
 package kitstow.tui.app;
 
+import kitstow.tui.edit.Design;
+
 /**
  * Something that was done and can be undone.
  *

@@ -2,6 +2,7 @@ package kitstow.tui.app;
 
 import java.nio.file.Path;
 import kitstow.planner.report.CheckReport;
+import kitstow.tui.edit.Design;
 
 /** What an update asks to be done outside. */
 public sealed interface Effect {
@@ -16,11 +17,23 @@ public sealed interface Effect {
     /** Reads a scenario, and a plan for it if there is one. */
     void open(Path file);
 
+    /** Reads the catalogue for a folder, to begin a scenario with. */
+    void catalogue(Path folder);
+
+    /** Reads a table of gear; a name without a folder is looked for beside the scenario. */
+    void gear(String file, Source source);
+
     /** Judges a design; an older one that waits may be left out. */
     void judge(Design design);
 
     /** Finds what follows from a report. */
     void advise(CheckReport report);
+
+    /** Finds the figures of a judged plan, for a column to keep. */
+    void keepColumn(CheckReport report);
+
+    /** Finds the floor of a judged plan; an older one that waits may be left out. */
+    void floor(CheckReport report);
 
     /** Searches for a plan, from nothing or going on from the design, and tells of it by number. */
     void search(int number, Design design, double seconds, boolean fromNothing);
@@ -57,6 +70,22 @@ public sealed interface Effect {
     }
   }
 
+  /** Read the catalogue. */
+  record ReadCatalogue(Path folder) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.catalogue(folder);
+    }
+  }
+
+  /** Read a table of gear. */
+  record ReadGear(String file, Source source) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.gear(file, source);
+    }
+  }
+
   /** Judge a design. */
   record Judge(Design design) implements Effect {
     @Override
@@ -70,6 +99,22 @@ public sealed interface Effect {
     @Override
     public void by(Doer doer) {
       doer.advise(report);
+    }
+  }
+
+  /** Find the figures of a plan. */
+  record KeepColumn(CheckReport report) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.keepColumn(report);
+    }
+  }
+
+  /** Find the floor of a plan. */
+  record FindFloor(CheckReport report) implements Effect {
+    @Override
+    public void by(Doer doer) {
+      doer.floor(report);
     }
   }
 

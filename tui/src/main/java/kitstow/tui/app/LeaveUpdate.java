@@ -3,6 +3,7 @@ package kitstow.tui.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitstow.tui.edit.Design;
 
 /** Saving, closing and ending, so that nothing is lost unasked. */
 final class LeaveUpdate {

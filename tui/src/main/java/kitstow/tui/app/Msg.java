@@ -2,9 +2,12 @@ package kitstow.tui.app;
 
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.advice.PlanFigures;
+import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.report.CheckReport;
+import kitstow.tui.edit.Design;
 import kitstow.tui.keys.KeyPress;
 import kitstow.tui.keys.Target;
 
@@ -21,6 +24,9 @@ public sealed interface Msg {
     /** See {@link Pointed}. */
     R pointed(Target target);
 
+    /** See {@link Dragged}. */
+    R dragged(Dragged dragged);
+
     /** See {@link Rolled}. */
     R rolled(int by);
 
@@ -36,8 +42,26 @@ public sealed interface Msg {
     /** See {@link NotOpened}. */
     R notOpened(List<String> faults);
 
+    /** See {@link CatalogueRead}. */
+    R catalogueRead(Catalogue catalogue);
+
+    /** See {@link Stocked}. */
+    R stocked(Catalogue catalogue);
+
+    /** See {@link GearRead}. */
+    R gearRead(List<Item> items);
+
+    /** See {@link GearRefused}. */
+    R gearRefused(List<String> faults);
+
     /** See {@link Judged}. */
     R judged(Judged judged);
+
+    /** See {@link Kept}. */
+    R kept(PlanFigures figures);
+
+    /** See {@link FloorFound}. */
+    R floorFound(Floor floor);
 
     /** See {@link Advised}. */
     R advised(Advice advice);
@@ -77,6 +101,19 @@ public sealed interface Msg {
     }
   }
 
+  /**
+   * Something was dragged.
+   *
+   * @param from where the button was pressed
+   * @param to where it was let go
+   */
+  record Dragged(Target from, Target to) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.dragged(this);
+    }
+  }
+
   /** The wheel was turned so many rows down. */
   record Rolled(int by) implements Msg {
     @Override
@@ -113,19 +150,18 @@ public sealed interface Msg {
    * @param design what they say
    * @param warnings what is probably not meant
    * @param recovered work on them that was not saved last time
-   * @param catalogue gear that can be added
+   * @param catalogue what can be added; it may follow later
    */
   record Opened(
       Source source,
       Design design,
       List<String> warnings,
       Optional<Design> recovered,
-      List<Item> catalogue)
+      Catalogue catalogue)
       implements Msg {
     /** Copies its collections. */
     public Opened {
       warnings = List.copyOf(warnings);
-      catalogue = List.copyOf(catalogue);
     }
 
     @Override
@@ -147,11 +183,69 @@ public sealed interface Msg {
     }
   }
 
+  /** The catalogue was read. */
+  record CatalogueRead(Catalogue catalogue) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.catalogueRead(catalogue);
+    }
+  }
+
+  /** What can be added to the scenario that is open. */
+  record Stocked(Catalogue catalogue) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.stocked(catalogue);
+    }
+  }
+
+  /** A table of gear was read. */
+  record GearRead(List<Item> items) implements Msg {
+    /** Copies its collections. */
+    public GearRead {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.gearRead(items);
+    }
+  }
+
+  /** A table of gear could not be used. */
+  record GearRefused(List<String> faults) implements Msg {
+    /** Copies its collections. */
+    public GearRefused {
+      faults = List.copyOf(faults);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.gearRefused(faults);
+    }
+  }
+
   /** A design was judged. */
   record Judged(Design design, CheckReport report) implements Msg {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.judged(this);
+    }
+  }
+
+  /** The figures of a plan that is kept as a column. */
+  record Kept(PlanFigures figures) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.kept(figures);
+    }
+  }
+
+  /** A floor was found. */
+  record FloorFound(Floor floor) implements Msg {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.floorFound(floor);
     }
   }
 

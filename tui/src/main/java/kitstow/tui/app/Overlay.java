@@ -2,6 +2,10 @@ package kitstow.tui.app;
 
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.model.Catalogue;
+import kitstow.tui.edit.Design;
+import kitstow.tui.edit.Form;
+import kitstow.tui.edit.Founding;
 
 /** What lies over the page. */
 public sealed interface Overlay {
@@ -28,11 +32,17 @@ public sealed interface Overlay {
     /** See {@link Ask}. */
     R ask(Ask ask);
 
-    /** See {@link Form}. */
-    R form(Form form);
+    /** See {@link Editing}. */
+    R editing(Editing editing);
 
     /** See {@link Pick}. */
     R pick(Pick pick);
+
+    /** See {@link Begin}. */
+    R begin(Begin begin);
+
+    /** See {@link FileName}. */
+    R fileName(FileName fileName);
   }
 
   /** Nothing. */
@@ -106,27 +116,59 @@ public sealed interface Overlay {
   }
 
   /**
-   * A piece of gear is edited.
+   * Something is edited.
    *
    * @param form its fields
    */
-  record Form(GearForm form) implements Overlay {
+  record Editing(Form form) implements Overlay {
     @Override
     public <R> R read(Reader<R> reader) {
-      return reader.form(this);
+      return reader.editing(this);
     }
   }
 
   /**
    * Something is picked from the catalogue.
    *
+   * @param what what sort of thing
    * @param typed a part of its name
    * @param row marked row
    */
-  record Pick(String typed, int row) implements Overlay {
+  record Pick(Picked what, String typed, int row) implements Overlay {
+    /** Something else typed or marked. */
+    public Pick at(String other, int marked) {
+      return new Pick(what, other, Math.max(0, marked));
+    }
+
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.pick(this);
+    }
+  }
+
+  /**
+   * A new scenario is begun.
+   *
+   * @param founding what it is begun with
+   * @param form its fields
+   * @param catalogue what can be added to it
+   */
+  record Begin(Founding founding, Form form, Catalogue catalogue) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.begin(this);
+    }
+  }
+
+  /**
+   * The name of a file is asked for, from which gear is read.
+   *
+   * @param typed what was typed so far
+   */
+  record FileName(String typed) implements Overlay {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.fileName(this);
     }
   }
 }

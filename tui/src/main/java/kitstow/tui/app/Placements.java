@@ -15,6 +15,7 @@ import kitstow.planner.model.Placement;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Space;
 import kitstow.planner.model.SpacePointMm;
+import kitstow.tui.edit.Design;
 
 /** Designs with one unit elsewhere. */
 final class Placements {

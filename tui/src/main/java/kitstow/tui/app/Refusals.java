@@ -31,21 +31,33 @@ public final class Refusals {
               when(work.past().undone().isEmpty(), "there is nothing to do again"));
       case SAVE -> anyOf(busy(searching), when(!work.unsaved(), "the files hold all this already"));
       case SEARCH_LONGER -> busy(searching);
-      case EDIT ->
+      case IMPORT -> busy(searching);
+      case EDIT, ADD, REMOVE, EARLIER, LATER ->
           anyOf(
               busy(searching),
-              when(GearUpdate.marked(work).isEmpty(), "the list is empty; n adds to it"));
-      case ADD -> anyOf(busy(searching), when(work.catalogue().isEmpty(), "there is no catalogue"));
-      case REMOVE -> anyOf(busy(searching), GearUpdate.needed(work));
+              work.looking().sheet() == Sheet.GEAR
+                  ? gear(work, action)
+                  : EditUpdate.whyNot(work, action));
+      case LEVER -> anyOf(busy(searching), Levers.whyNot(work));
       case MEND -> anyOf(busy(searching), Mends.whyNot(work));
       case KEEP ->
           anyOf(
               busy(searching),
+              when(!work.judged(), JUDGING),
               when(
                   state.kept().size() >= CompareText.MOST_COLUMNS - 1,
                   "no more columns fit; K forgets those that are kept"));
       case FORGET_KEPT -> when(state.kept().isEmpty(), "no column is kept");
       case NEXT_STATE, PREVIOUS_STATE -> when(work.states().isEmpty(), JUDGING);
+      default -> Optional.empty();
+    };
+  }
+
+  private static Optional<String> gear(Work work, Action action) {
+    return switch (action) {
+      case EDIT -> when(GearUpdate.marked(work).isEmpty(), "the list is empty; n adds to it");
+      case ADD -> when(work.catalogue().gear().isEmpty(), "there is no catalogue");
+      case REMOVE -> GearUpdate.needed(work);
       default -> Optional.empty();
     };
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.StateFigures;
+import kitstow.tui.edit.Design;
 
 /** Searching for a plan: start, stop, what is found, and how it ends. */
 final class SearchUpdate {
@@ -53,7 +54,9 @@ final class SearchUpdate {
               Design design = work.design().with(better.plan());
               Activity.Searching search =
                   work.searching().orElseThrow().found(better.momentNm(), better.unitsHome());
-              return Step.to(state.with(work.with(search).with(design)), new Effect.Judge(design));
+              boolean first = work.searching().orElseThrow().unitsHome() < 0;
+              AppState told = first ? state.saying("") : state;
+              return Step.to(told.with(work.with(search).with(design)), new Effect.Judge(design));
             })
         .orElse(Step.to(state));
   }
@@ -92,7 +95,7 @@ final class SearchUpdate {
                     "Found: "
                         + (home == 0 ? "all is aboard." : home + " at home; 4 says why.")
                         + " s searches on, u goes back."));
-    return step.and(new Effect.KeepSafe(work.source(), found));
+    return step.and(new Effect.KeepSafe(work.source(), found)).and(new Effect.FindFloor(report));
   }
 
   /** Whether a plan is to be preferred to what was there: what broke a rule always gives way. */

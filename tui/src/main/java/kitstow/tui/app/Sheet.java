@@ -20,7 +20,11 @@ public enum Sheet {
   /** Plans side by side. */
   COMPARE("Compare", Place.TEXT),
   /** The gear list. */
-  GEAR("Gear", Place.GEAR);
+  GEAR("Gear", Place.GEAR),
+  /** Who travels, over which legs, with which trailer, using what. */
+  TRIP("Trip", Place.TRIP),
+  /** The weighing of the ute, its tanks and its modules. */
+  UTE("Ute", Place.EDITING);
 
   private final String title;
   private final Place place;
@@ -40,14 +44,19 @@ public enum Sheet {
     return place;
   }
 
+  /** Whether it is a page of things to edit, with rows of several sorts. */
+  public boolean edits() {
+    return this == TRIP || this == UTE;
+  }
+
   /** The page so many further on. */
   public Sheet plus(int by) {
     List<Sheet> all = List.of(values());
     return all.get(Math.floorMod(all.indexOf(this) + by, all.size()));
   }
 
-  /** The key that opens it, from 1. */
+  /** The digit that opens it: from 1 on, 0 for the tenth. */
   public int number() {
-    return List.of(values()).indexOf(this) + 1;
+    return (List.of(values()).indexOf(this) + 1) % 10;
   }
 }

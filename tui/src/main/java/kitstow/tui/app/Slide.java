@@ -9,6 +9,7 @@ import kitstow.planner.geometry.PointMm;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.packing.Room;
+import kitstow.tui.view.Eye;
 
 /**
  * A thing pushed along, across or up within its space, to the next place where it lies against
@@ -58,6 +59,30 @@ final class Slide {
       first = first == null ? moved : first;
     }
     return Optional.ofNullable(first).map(this::onTop);
+  }
+
+  /**
+   * Where it comes to stand when it is carried to a spot of a view: with its middle there, as far
+   * as the room allows, on what lies below the spot; seen from above, on top of all that is there.
+   */
+  BoxMm near(Eye eye, int acrossMm, int upMm) {
+    Axis across = eye == Eye.REAR ? Axis.Y : Axis.X;
+    BoxMm box = centred(item.box(), across, acrossMm);
+    if (eye.flat()) {
+      return onTop(centred(box, Axis.Y, upMm));
+    }
+    int level = room.minZMm();
+    for (BoxMm other : others) {
+      if (overlapFlat(other, box) && other.maxZMm() <= upMm) {
+        level = Math.max(level, other.maxZMm());
+      }
+    }
+    return moved(box, Axis.Z, level - box.minZMm());
+  }
+
+  private BoxMm centred(BoxMm box, Axis axis, int mm) {
+    int middle = (min(box, axis) + max(box, axis)) / 2;
+    return clamped(moved(box, axis, mm - middle), axis);
   }
 
   /** Offsets to the places where it would lie against something, the nearest first. */

@@ -25,6 +25,11 @@ public record Step(AppState state, List<Effect> effects) {
     return new Step(state, List.of(effect));
   }
 
+  /** The same with something over the page. */
+  public Step to(Overlay overlay) {
+    return new Step(state.with(overlay), effects);
+  }
+
   /** The same with one thing more to do. */
   public Step and(Effect effect) {
     List<Effect> all = new ArrayList<>(effects);

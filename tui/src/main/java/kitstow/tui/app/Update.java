@@ -2,6 +2,10 @@ package kitstow.tui.app;
 
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.advice.PlanFigures;
+import kitstow.planner.model.Catalogue;
+import kitstow.planner.model.Item;
+import kitstow.planner.report.CheckReport;
 import kitstow.tui.keys.Action;
 import kitstow.tui.keys.KeyMap;
 import kitstow.tui.keys.KeyPress;
@@ -26,25 +30,48 @@ public final class Update {
     @Override
     public Step pointed(Target target) {
       if (!state.overlay().equals(Overlay.NONE)) {
-        return Step.to(state);
+        return target.match(
+            spot -> Step.to(state),
+            row -> Step.to(state.overlay().read(new PointedOverlay(state, row.index()))),
+            press -> Step.to(state));
       }
       return target.match(
-          thing ->
-              Step.to(
-                  state
-                      .work()
-                      .filter(work -> work.carrying().isEmpty())
-                      .map(work -> state.with(work.with(work.looking().at(thing.key()))))
-                      .orElse(state)),
+          spot ->
+              state
+                  .work()
+                  .map(work -> MouseUpdate.pointed(state.saying(""), work, spot))
+                  .orElse(Step.to(state)),
           row -> pointedAtRow(row.index()),
           press -> pressed(press.key()));
+    }
+
+    @Override
+    public Step dragged(Msg.Dragged dragged) {
+      Optional<Target.Spot> from = spot(dragged.from());
+      Optional<Target.Spot> to = spot(dragged.to());
+      boolean idle = state.overlay().equals(Overlay.NONE) && state.work().isPresent();
+      return idle && from.isPresent() && to.isPresent()
+          ? MouseUpdate.dragged(state.saying(""), state.work().get(), from.get(), to.get())
+          : Step.to(state);
+    }
+
+    private static Optional<Target.Spot> spot(Target target) {
+      return target.match(Optional::of, row -> Optional.empty(), press -> Optional.empty());
     }
 
     /** A row is marked first and taken when it is pointed at again. */
     private Step pointedAtRow(int index) {
       if (state.work().isPresent()) {
         Work work = state.work().get();
-        return Step.to(state.with(work.with(work.looking().atRow(index))));
+        boolean again = work.looking().row() == index;
+        Sheet sheet = work.looking().sheet();
+        if (again && (sheet.edits() || sheet == Sheet.GEAR)) {
+          return ActionUpdate.apply(state.saying(""), Action.EDIT);
+        }
+        Work at = work.with(work.looking().atRow(index));
+        return Step.to(
+            state.with(
+                sheet == Sheet.GEAR ? at.with(at.looking().at(GearUpdate.firstUnit(at))) : at));
       }
       return state.shelf().row() == index
           ? ActionUpdate.apply(state, Action.TAKE)
@@ -100,10 +127,47 @@ public final class Update {
     }
 
     @Override
+    public Step catalogueRead(Catalogue catalogue) {
+      return BeginUpdate.catalogueRead(state, catalogue);
+    }
+
+    @Override
+    public Step stocked(Catalogue catalogue) {
+      return Step.to(state.work().map(work -> state.with(work.with(catalogue))).orElse(state));
+    }
+
+    @Override
+    public Step gearRead(List<Item> items) {
+      return BeginUpdate.gearRead(state, items);
+    }
+
+    @Override
+    public Step gearRefused(List<String> faults) {
+      return Step.to(state.saying("").with(new Overlay.Told("This table cannot be used", faults)));
+    }
+
+    @Override
     public Step judged(Msg.Judged judged) {
       Optional<Work> of = state.work().filter(work -> work.design().equals(judged.design()));
-      return of.map(work -> ActionUpdate.advised(state.with(work.with(judged.report()))))
-          .orElse(Step.to(state));
+      return of.map(work -> judged(work, judged.report())).orElse(Step.to(state));
+    }
+
+    /** What is carried changes too often for a floor to be worth its time. */
+    private Step judged(Work work, CheckReport report) {
+      Step step = ActionUpdate.advised(state.with(work.with(report)));
+      return work.carrying().isPresent() || work.floorNm().isPresent()
+          ? step
+          : step.and(new Effect.FindFloor(report));
+    }
+
+    @Override
+    public Step kept(PlanFigures figures) {
+      return ActionUpdate.kept(state, figures);
+    }
+
+    @Override
+    public Step floorFound(Floor floor) {
+      return Step.to(state.work().map(work -> state.with(work.with(floor))).orElse(state));
     }
 
     @Override
@@ -178,13 +242,23 @@ public final class Update {
     }
 
     @Override
-    public Step form(Overlay.Form form) {
-      return GearUpdate.form(state, form, key);
+    public Step editing(Overlay.Editing editing) {
+      return FormUpdate.pressed(state, editing.form(), key);
+    }
+
+    @Override
+    public Step begin(Overlay.Begin begin) {
+      return BeginUpdate.pressed(state, begin, key);
+    }
+
+    @Override
+    public Step fileName(Overlay.FileName fileName) {
+      return BeginUpdate.fileName(state, fileName, key);
     }
 
     @Override
     public Step pick(Overlay.Pick pick) {
-      return GearUpdate.pick(state, pick, key);
+      return PickUpdate.pressed(state, pick, key);
     }
   }
 }

@@ -3,13 +3,15 @@ package kitstow.tui.app;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
-import kitstow.planner.model.Item;
+import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.StateFigures;
+import kitstow.tui.edit.Design;
 
 /**
  * An opened scenario.
@@ -25,7 +27,8 @@ import kitstow.planner.report.StateFigures;
  * @param activity what is going on
  * @param saved what the files hold
  * @param packed body keys of units that are ticked on the pack list
- * @param catalogue gear that can be added
+ * @param catalogue what can be added
+ * @param floor the last floor that was found, of this scenario
  */
 public record Work(
     Source source,
@@ -39,15 +42,15 @@ public record Work(
     Activity activity,
     Design saved,
     Set<String> packed,
-    List<Item> catalogue) {
+    Catalogue catalogue,
+    Optional<Floor> floor) {
   /** Copies its collections. */
   public Work {
     packed = Set.copyOf(packed);
-    catalogue = List.copyOf(catalogue);
   }
 
   /** Just opened. */
-  public static Work of(Source source, Design design, List<Item> catalogue) {
+  public static Work of(Source source, Design design, Catalogue catalogue) {
     return new Work(
         source,
         design,
@@ -60,14 +63,15 @@ public record Work(
         Activity.NONE,
         design,
         Set.of(),
-        catalogue);
+        catalogue,
+        Optional.empty());
   }
 
   /** Looking elsewhere. */
   public Work with(Looking other) {
     return new Work(
         source, design, loading, report, judged, advice, other, past, activity, saved, packed,
-        catalogue);
+        catalogue, floor);
   }
 
   /** Judged. */
@@ -84,7 +88,8 @@ public record Work(
         activity,
         saved,
         packed,
-        catalogue);
+        catalogue,
+        floor);
   }
 
   /** Advised. */
@@ -101,11 +106,13 @@ public record Work(
         activity,
         saved,
         packed,
-        catalogue);
+        catalogue,
+        floor);
   }
 
   /** Another design, not judged yet. */
   public Work with(Design other) {
+    Optional<Floor> known = floor.filter(one -> other.scenario().equals(design.scenario()));
     return new Work(
         source,
         other,
@@ -118,28 +125,54 @@ public record Work(
         activity,
         saved,
         packed,
-        catalogue);
+        catalogue,
+        known);
+  }
+
+  /** With a floor. */
+  public Work with(Floor found) {
+    return new Work(
+        source,
+        design,
+        loading,
+        report,
+        judged,
+        advice,
+        looking,
+        past,
+        activity,
+        saved,
+        packed,
+        catalogue,
+        Optional.of(found));
+  }
+
+  /** With what can be added. */
+  public Work with(Catalogue stock) {
+    return new Work(
+        source, design, loading, report, judged, advice, looking, past, activity, saved, packed,
+        stock, floor);
   }
 
   /** Another past. */
   public Work with(Past other) {
     return new Work(
         source, design, loading, report, judged, advice, looking, other, activity, saved, packed,
-        catalogue);
+        catalogue, floor);
   }
 
   /** Something else going on. */
   public Work with(Activity other) {
     return new Work(
         source, design, loading, report, judged, advice, looking, past, other, saved, packed,
-        catalogue);
+        catalogue, floor);
   }
 
   /** Saved in files. */
   public Work saved(Source files, Design what) {
     return new Work(
         files, design, loading, report, judged, advice, looking, past, activity, what, packed,
-        catalogue);
+        catalogue, floor);
   }
 
   /** A unit ticked on the pack list, or no more. */
@@ -150,7 +183,7 @@ public record Work(
     }
     return new Work(
         source, design, loading, report, judged, advice, looking, past, activity, saved, other,
-        catalogue);
+        catalogue, floor);
   }
 
   /** Whether the files hold something else. */
@@ -161,6 +194,11 @@ public record Work(
   /** The design without what is only being tried. */
   public Design settled() {
     return activity.match(() -> design, carrying -> carrying.before(), search -> search.before());
+  }
+
+  /** The least moment that any plan can have which places what this one does, if it is known. */
+  public OptionalDouble floorNm() {
+    return floor.map(one -> one.nmFor(loading)).orElse(OptionalDouble.empty());
   }
 
   /** The search that is going on. */

@@ -91,9 +91,7 @@ public final class GearCommand implements Callable<Integer> {
   }
 
   private Optional<String> entries(InputFaults faults) {
-    return TextFile.read(file, faults)
-        .flatMap(text -> GearCsv.read(file.toString(), text, faults))
-        .map(GearTable::write);
+    return GearCsv.read(file, faults).map(GearTable::write);
   }
 
   private Optional<String> table(InputFaults faults) {

@@ -3,6 +3,7 @@ package kitstow.tui.cli;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -24,7 +25,7 @@ import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 
 /** A table of gear as comma-separated values, and its faults by line and column. */
-final class GearCsv {
+public final class GearCsv {
   private static final Pattern PATH = Pattern.compile("\\$\\.gear\\[(\\d+)\\][A-Za-z.]*");
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).setRecordSeparator("\n").get();
@@ -38,6 +39,11 @@ final class GearCsv {
   private GearCsv(String name, InputFaults faults) {
     this.name = name;
     this.faults = faults;
+  }
+
+  /** The items of a file's table; absent, with all its faults noted, where it cannot be used. */
+  public static Optional<List<Item>> read(Path file, InputFaults faults) {
+    return TextFile.read(file, faults).flatMap(text -> read(file.toString(), text, faults));
   }
 
   /** The items of a table; absent, with all its faults noted, where it cannot be used. */

@@ -26,18 +26,32 @@ public enum Action {
   SHEET_COMPARE,
   /** Carries out what would mend the first thing that is broken. */
   MEND,
+  /** Carries out the first lever on the tightest limit. */
+  LEVER,
   /** Keeps the plan to set it beside others. */
   KEEP,
   /** Forgets what was kept. */
   FORGET_KEPT,
   /** The gear list. */
   SHEET_GEAR,
-  /** Changes the marked gear. */
+  /** The trip. */
+  SHEET_TRIP,
+  /** The ute and its fit-out. */
+  SHEET_UTE,
+  /** Begins a new scenario. */
+  BEGIN,
+  /** Reads gear from a table. */
+  IMPORT,
+  /** Changes what is marked. */
   EDIT,
-  /** Adds gear from the catalogue. */
+  /** Adds one of what is marked. */
   ADD,
-  /** Removes the marked gear. */
+  /** Removes what is marked. */
   REMOVE,
+  /** Has the marked leg driven earlier. */
+  EARLIER,
+  /** Has the marked leg driven later. */
+  LATER,
   /** Ticks a thing on the pack list. */
   TICK,
   /** The next page. */

@@ -1,12 +1,14 @@
 package kitstow.tui.keys;
 
 import static kitstow.tui.keys.Place.CARRY;
+import static kitstow.tui.keys.Place.EDITING;
 import static kitstow.tui.keys.Place.GEAR;
 import static kitstow.tui.keys.Place.LOAD;
 import static kitstow.tui.keys.Place.PACKING;
 import static kitstow.tui.keys.Place.ROWS;
 import static kitstow.tui.keys.Place.SHELF;
 import static kitstow.tui.keys.Place.TEXT;
+import static kitstow.tui.keys.Place.TRIP;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,12 +18,16 @@ import java.util.Set;
 /** Every key there is: what it does, where, and what is said of it. */
 public final class KeyMap {
   private static final Set<Place> EVERYWHERE =
-      Set.of(SHELF, LOAD, CARRY, ROWS, PACKING, GEAR, TEXT);
-  private static final Set<Place> SHEETS = Set.of(LOAD, ROWS, PACKING, GEAR, TEXT);
-  private static final Set<Place> LISTS = Set.of(SHELF, ROWS, PACKING, GEAR, TEXT);
-  private static final Set<Place> WITH_STATES = Set.of(LOAD, CARRY, ROWS, PACKING, GEAR, TEXT);
+      Set.of(SHELF, LOAD, CARRY, ROWS, PACKING, GEAR, EDITING, TRIP, TEXT);
+  private static final Set<Place> SHEETS = Set.of(LOAD, ROWS, PACKING, GEAR, EDITING, TRIP, TEXT);
+  private static final Set<Place> LISTS = Set.of(SHELF, ROWS, PACKING, GEAR, EDITING, TRIP, TEXT);
+  private static final Set<Place> WITH_STATES =
+      Set.of(LOAD, CARRY, ROWS, PACKING, GEAR, EDITING, TRIP, TEXT);
+  private static final Set<Place> HANDLED = Set.of(LOAD, ROWS, PACKING, GEAR, TEXT);
+  private static final Set<Place> EDITORS = Set.of(EDITING, TRIP);
   private static final Set<Place> PICTURES = Set.of(LOAD, CARRY);
-  private static final Set<Place> UNCARRIED = Set.of(SHELF, LOAD, ROWS, PACKING, GEAR, TEXT);
+  private static final Set<Place> UNCARRIED =
+      Set.of(SHELF, LOAD, ROWS, PACKING, GEAR, EDITING, TRIP, TEXT);
 
   private static final List<Binding> ALL = all();
 
@@ -30,6 +36,7 @@ public final class KeyMap {
   private static List<Binding> all() {
     List<Binding> all = new ArrayList<>();
     add(all, Action.TAKE, "open", "open what is marked", Set.of(SHELF), of(KeyName.ENTER));
+    add(all, Action.BEGIN, "new", "begin a scenario from the catalogue", Set.of(SHELF), sign('n'));
     add(all, Action.TICK, "tick", "tick it off, or take the tick away", Set.of(PACKING), sign(' '));
     add(
         all,
@@ -41,12 +48,45 @@ public final class KeyMap {
     add(all, Action.ADD, "new", "add gear from the catalogue", Set.of(GEAR), sign('n'));
     add(
         all,
+        Action.IMPORT,
+        "table",
+        "read gear from a table of comma-separated values",
+        Set.of(GEAR),
+        sign('i'));
+    add(
+        all,
         Action.REMOVE,
         "remove",
         "remove it from the list",
         Set.of(GEAR),
         sign('d'),
         of(KeyName.DELETE));
+    add(all, Action.EDIT, "change", "change what is marked", EDITORS, of(KeyName.ENTER));
+    add(all, Action.ADD, "new", "add one of what is marked", EDITORS, sign('n'));
+    add(
+        all,
+        Action.REMOVE,
+        "remove",
+        "remove what is marked",
+        EDITORS,
+        sign('d'),
+        of(KeyName.DELETE));
+    add(
+        all,
+        Action.EARLIER,
+        "earlier",
+        "drive the marked leg earlier",
+        Set.of(TRIP),
+        sign('<'),
+        KeyPress.shifted(KeyName.UP));
+    add(
+        all,
+        Action.LATER,
+        "later",
+        "drive the marked leg later",
+        Set.of(TRIP),
+        sign('>'),
+        KeyPress.shifted(KeyName.DOWN));
     add(all, Action.DROP, "put down", "put it down here", Set.of(CARRY), of(KeyName.ENTER));
     add(
         all,
@@ -64,7 +104,7 @@ public final class KeyMap {
         SHEETS,
         sign('/'),
         KeyPress.control('f'));
-    add(all, Action.CARRY, "carry", "carry the chosen thing", SHEETS, sign('m'));
+    add(all, Action.CARRY, "carry", "carry the chosen thing", HANDLED, sign('m'));
     add(
         all,
         Action.NEXT_SPACE,
@@ -79,10 +119,12 @@ public final class KeyMap {
         "into the space before that takes it",
         Set.of(CARRY),
         of(KeyName.BACK_TAB));
-    add(all, Action.TURN, "turn", "turn it", WITH_STATES, sign('t'));
-    add(all, Action.PIN, "pin", "pin it where it is, or take the pin off", SHEETS, sign('p'));
-    add(all, Action.HOME, "home", "send it home", WITH_STATES, sign('h'));
-    add(all, Action.BRING, "bring", "bring it aboard, where it is best", SHEETS, sign('b'));
+    add(all, Action.TURN, "turn", "turn it", HANDLED, sign('t'));
+    add(all, Action.TURN, "turn", "turn it", Set.of(CARRY), sign('t'));
+    add(all, Action.PIN, "pin", "pin it where it is, or take the pin off", HANDLED, sign('p'));
+    add(all, Action.HOME, "home", "send it home", HANDLED, sign('h'));
+    add(all, Action.HOME, "home", "send it home", Set.of(CARRY), sign('h'));
+    add(all, Action.BRING, "bring", "bring it aboard, where it is best", HANDLED, sign('b'));
     add(all, Action.UNDO, "undo", "undo", SHEETS, sign('u'), KeyPress.control('z'));
     add(all, Action.REDO, "", "do again", SHEETS, sign('r'), KeyPress.control('y'));
     add(all, Action.NEXT_THING, "next", "the next thing", Set.of(LOAD), of(KeyName.TAB));
@@ -132,8 +174,17 @@ public final class KeyMap {
         "carry out what would mend the first thing that is broken",
         Set.of(TEXT),
         sign('a'));
+    add(
+        all,
+        Action.LEVER,
+        "lever",
+        "carry out the first lever on the tightest limit",
+        Set.of(TEXT),
+        sign('l'));
     add(all, Action.SHEET_COMPARE, "", "plans side by side", SHEETS, sign('7'));
     add(all, Action.SHEET_GEAR, "", "the gear list", SHEETS, sign('8'));
+    add(all, Action.SHEET_TRIP, "", "people, legs, trailers, what is used", SHEETS, sign('9'));
+    add(all, Action.SHEET_UTE, "", "weighing, tanks, modules", SHEETS, sign('0'));
     add(all, Action.KEEP, "keep", "keep this plan as a column of page 7", SHEETS, sign('k'));
     add(all, Action.FORGET_KEPT, "", "forget the columns that were kept", SHEETS, sign('K'));
     add(all, Action.NEXT_SHEET, "", "the next page", SHEETS, sign(']'));

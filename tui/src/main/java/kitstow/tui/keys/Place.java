@@ -14,6 +14,10 @@ public enum Place {
   PACKING,
   /** The gear list. */
   GEAR,
+  /** A page of things to edit. */
+  EDITING,
+  /** The same with legs, which have an order. */
+  TRIP,
   /** A page of text. */
   TEXT
 }

@@ -5,17 +5,20 @@ import java.util.function.Function;
 /** What is drawn in a cell, for whoever points at it. */
 public sealed interface Target {
   /** One function for each kind. */
-  <R> R match(Function<Thing, R> thing, Function<Row, R> row, Function<Press, R> press);
+  <R> R match(Function<Spot, R> spot, Function<Row, R> row, Function<Press, R> press);
 
   /**
-   * A unit of gear.
+   * A spot in a picture of the load.
    *
-   * @param key its body key
+   * @param key body key of the unit of gear that is drawn there, or ""
+   * @param eye name of the view
+   * @param acrossMm millimetres along the picture
+   * @param upMm millimetres up the picture
    */
-  record Thing(String key) implements Target {
+  record Spot(String key, String eye, int acrossMm, int upMm) implements Target {
     @Override
-    public <R> R match(Function<Thing, R> thing, Function<Row, R> row, Function<Press, R> press) {
-      return thing.apply(this);
+    public <R> R match(Function<Spot, R> spot, Function<Row, R> row, Function<Press, R> press) {
+      return spot.apply(this);
     }
   }
 
@@ -26,7 +29,7 @@ public sealed interface Target {
    */
   record Row(int index) implements Target {
     @Override
-    public <R> R match(Function<Thing, R> thing, Function<Row, R> row, Function<Press, R> press) {
+    public <R> R match(Function<Spot, R> spot, Function<Row, R> row, Function<Press, R> press) {
       return row.apply(this);
     }
   }
@@ -38,7 +41,7 @@ public sealed interface Target {
    */
   record Press(KeyPress key) implements Target {
     @Override
-    public <R> R match(Function<Thing, R> thing, Function<Row, R> row, Function<Press, R> press) {
+    public <R> R match(Function<Spot, R> spot, Function<Row, R> row, Function<Press, R> press) {
       return press.apply(this);
     }
   }

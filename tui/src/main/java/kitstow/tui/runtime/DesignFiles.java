@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import kitstow.planner.json.PlanWriter;
 import kitstow.planner.json.ScenarioWriter;
-import kitstow.tui.app.Design;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Source;
 import kitstow.tui.cli.OutFile;
+import kitstow.tui.edit.Design;
 
 /**
  * Writes a design into files. A scenario that was changed on the screen goes into a file of its own
@@ -35,17 +35,17 @@ final class DesignFiles {
         .orElse(new Msg.Saved(target, design));
   }
 
-  /** The file itself if it is one of ours, else one beside it that is not there yet. */
+  /** The file itself if it is ours or not there yet, else one beside it that is not there yet. */
   private static Source own(Source source) {
     String name = source.scenarioFile().getFileName().toString();
     String stem = name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
-    if (stem.contains(OWN)) {
-      return source;
+    if (source.ours() || stem.contains(OWN) || !Files.exists(source.scenarioFile())) {
+      return new Source(source.scenarioFile(), source.planFile(), /* ours= */ true);
     }
     Path file = source.scenarioFile().resolveSibling(stem + OWN + ENDING);
     for (int i = 2; Files.exists(file); i++) {
       file = source.scenarioFile().resolveSibling(stem + OWN + "-" + i + ENDING);
     }
-    return new Source(file, ScenarioFiles.planOf(file));
+    return new Source(file, ScenarioFiles.planOf(file), /* ours= */ true);
   }
 }

@@ -59,8 +59,10 @@ final class Painter {
       case STRONG -> EnumSet.of(SGR.BOLD);
       case BAR -> EnumSet.of(SGR.REVERSE);
       case PICKED -> EnumSet.of(SGR.REVERSE, SGR.BOLD);
-      case WITHIN, DOUBT, BROKEN -> EnumSet.of(SGR.BOLD);
-      case PLAIN, BAR_WITHIN, BAR_DOUBT, BAR_BROKEN, MEDIUM, HEAVY -> EnumSet.noneOf(SGR.class);
+      case WITHIN, BROKEN -> EnumSet.of(SGR.BOLD);
+      // Bold black is grey on many terminals, and grey on yellow cannot be read.
+      case DOUBT, PLAIN, BAR_WITHIN, BAR_DOUBT, BAR_BROKEN, MEDIUM, HEAVY ->
+          EnumSet.noneOf(SGR.class);
     };
   }
 

@@ -13,9 +13,9 @@ import kitstow.planner.json.ScenarioWriter;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
-import kitstow.tui.app.Design;
 import kitstow.tui.app.Source;
 import kitstow.tui.cli.OutFile;
+import kitstow.tui.edit.Design;
 
 /**
  * Keeps what is not saved where it is found again after a crash: in the user's folder for the state

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -15,13 +16,14 @@ import java.util.regex.Pattern;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Scenario;
-import kitstow.tui.app.Design;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Shelf;
 import kitstow.tui.app.Source;
 import kitstow.tui.cli.CatalogueSource;
 import kitstow.tui.cli.CheckInput;
+import kitstow.tui.cli.GearCsv;
 import kitstow.tui.cli.InputFaults;
+import kitstow.tui.edit.Design;
 import kitstow.tui.view.Plain;
 
 /** Finds and reads the files of scenarios and plans. */
@@ -116,11 +118,36 @@ final class ScenarioFiles {
   }
 
   private Msg opened(Source source, Design design, InputFaults faults) {
-    List<Item> gear =
-        CatalogueSource.read(catalogue.orElse(null), source.scenarioFile(), new InputFaults())
-            .map(Catalogue::gear)
-            .orElse(List.of());
-    return new Msg.Opened(source, design, faults.lines(), Recovery.find(source, design), gear);
+    return new Msg.Opened(
+        source, design, faults.lines(), Recovery.find(source, design), Catalogue.EMPTY);
+  }
+
+  /** The catalogue that scenarios in a folder are made from. */
+  Msg catalogue(Path folder) {
+    InputFaults faults = new InputFaults();
+    return CatalogueSource.read(catalogue.orElse(null), folder.resolve("x" + ENDING), faults)
+        .<Msg>map(Msg.CatalogueRead::new)
+        .orElseGet(() -> new Msg.NotOpened(faults.lines()));
+  }
+
+  /** What can be added to scenarios in the folder of a file. */
+  Msg stock(Path file) {
+    return new Msg.Stocked(
+        CatalogueSource.read(catalogue.orElse(null), file, new InputFaults())
+            .orElse(Catalogue.EMPTY));
+  }
+
+  /** Gear from a table; a name without a folder is looked for beside the scenario. */
+  static Msg gear(String name, Source source) {
+    InputFaults faults = new InputFaults();
+    Optional<List<Item>> items;
+    try {
+      items = GearCsv.read(source.scenarioFile().resolveSibling(name.strip()), faults);
+    } catch (InvalidPathException e) {
+      return new Msg.GearRefused(
+          List.of("\"" + Plain.safe(name) + "\" cannot be the name of a file."));
+    }
+    return items.<Msg>map(Msg.GearRead::new).orElseGet(() -> new Msg.GearRefused(faults.lines()));
   }
 
   /** The file of the plan for a scenario: beside it, with the ending of plans. */

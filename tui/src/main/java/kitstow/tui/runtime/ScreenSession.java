@@ -7,6 +7,7 @@ import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,7 @@ public final class ScreenSession {
   /**
    * What was asked for.
    *
-   * @param file scenario or plan to open
+   * @param file scenario or plan to open, or a folder whose scenarios are listed
    * @param catalogue folder of catalogue files
    * @param ascii whether only ASCII may be used
    * @param colour whether colours may be used
@@ -42,6 +43,7 @@ public final class ScreenSession {
   private final Screen screen;
   private final Painter painter;
   private final Wish wish;
+  private final Strokes strokes = new Strokes();
   private final BlockingQueue<Msg> messages = new LinkedBlockingQueue<>();
   private volatile Frame shown = new Frame(1, 1, /* ascii= */ true);
   private volatile boolean ended;
@@ -86,10 +88,14 @@ public final class ScreenSession {
   }
 
   private void loop(Workers workers) throws IOException {
-    Path folder = ScenarioFiles.folder(Path.of(""));
+    Optional<Path> file = wish.file().filter(named -> !Files.isDirectory(named));
+    Path folder = ScenarioFiles.folder(file.map(ScreenSession::beside).orElse(here()));
     AppState state = AppState.start(size(screen.getTerminalSize()), wish.ascii(), folder);
-    Effect first = wish.file().<Effect>map(Effect.Open::new).orElse(new Effect.ListFolder(folder));
+    Effect first = file.<Effect>map(Effect.Open::new).orElse(new Effect.ListFolder(folder));
     first.by(workers);
+    if (file.isPresent()) {
+      state = state.saying("reading " + file.get() + " ...");
+    }
     draw(state);
     while (!ended) {
       for (Msg message : waiting()) {
@@ -99,6 +105,16 @@ public final class ScreenSession {
       }
       draw(state);
     }
+  }
+
+  /** The folder that was named, else this one. */
+  private Path here() {
+    return wish.file().filter(Files::isDirectory).orElse(Path.of(""));
+  }
+
+  private static Path beside(Path file) {
+    Path folder = file.getParent();
+    return folder == null ? Path.of("") : folder;
   }
 
   /** Waits for a message and takes all that have come by then. */
@@ -131,7 +147,7 @@ public final class ScreenSession {
           ended = true;
           messages.add(new Msg.Rolled(0));
         } else {
-          Strokes.read(stroke, shown).ifPresent(messages::add);
+          strokes.read(stroke, shown).ifPresent(messages::add);
         }
       }
     } catch (IOException e) {

@@ -6,8 +6,8 @@ import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.solver.NoPlanException;
 import kitstow.planner.solver.PlanSearch;
-import kitstow.tui.app.Design;
 import kitstow.tui.app.Msg;
+import kitstow.tui.edit.Design;
 import org.jspecify.annotations.Nullable;
 
 /** Runs one search at a time on a thread of its own and tells how it goes. */

@@ -3,37 +3,47 @@ package kitstow.tui.runtime;
 import com.googlecode.lanterna.TerminalPosition;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.MouseAction;
-import com.googlecode.lanterna.input.MouseActionType;
 import java.util.Optional;
 import kitstow.tui.app.Msg;
 import kitstow.tui.keys.KeyName;
 import kitstow.tui.keys.KeyPress;
+import kitstow.tui.keys.Target;
 import kitstow.tui.widget.Frame;
 
 /** What comes from the keyboard and the mouse, as messages. */
 final class Strokes {
   private static final int WHEEL_ROWS = 3;
 
-  private Strokes() {}
+  private Optional<Target> pressedOn = Optional.empty();
 
   /** A message for a stroke; none where it says nothing to us. */
-  static Optional<Msg> read(KeyStroke stroke, Frame shown) {
+  Optional<Msg> read(KeyStroke stroke, Frame shown) {
     return stroke instanceof MouseAction mouse
         ? mouse(mouse, shown)
         : Optional.of(new Msg.Pressed(key(stroke)));
   }
 
-  private static Optional<Msg> mouse(MouseAction mouse, Frame shown) {
-    MouseActionType type = mouse.getActionType();
-    if (type == MouseActionType.SCROLL_UP || type == MouseActionType.SCROLL_DOWN) {
-      return Optional.of(
-          new Msg.Rolled(type == MouseActionType.SCROLL_UP ? -WHEEL_ROWS : WHEEL_ROWS));
-    }
-    if (type != MouseActionType.CLICK_DOWN) {
-      return Optional.empty();
-    }
+  private Optional<Msg> mouse(MouseAction mouse, Frame shown) {
     TerminalPosition at = mouse.getPosition();
-    return shown.targetAt(at.getColumn(), at.getRow()).map(Msg.Pointed::new);
+    return switch (mouse.getActionType()) {
+      case SCROLL_UP -> Optional.of(new Msg.Rolled(-WHEEL_ROWS));
+      case SCROLL_DOWN -> Optional.of(new Msg.Rolled(WHEEL_ROWS));
+      case CLICK_DOWN -> {
+        pressedOn = shown.targetAt(at.getColumn(), at.getRow());
+        yield pressedOn.map(Msg.Pointed::new);
+      }
+      case CLICK_RELEASE -> {
+        Optional<Target> from = pressedOn;
+        pressedOn = Optional.empty();
+        yield from.flatMap(
+            begun ->
+                shown
+                    .targetAt(at.getColumn(), at.getRow())
+                    .filter(target -> !target.equals(begun))
+                    .map(target -> new Msg.Dragged(begun, target)));
+      }
+      case DRAG, MOVE -> Optional.empty();
+    };
   }
 
   private static KeyPress key(KeyStroke stroke) {

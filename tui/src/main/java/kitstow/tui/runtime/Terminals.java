@@ -48,7 +48,7 @@ public final class Terminals {
         new DefaultTerminalFactory()
             .setInitialTerminalSize(WINDOW)
             .setTerminalEmulatorTitle("kitstow")
-            .setMouseCaptureMode(MouseCaptureMode.CLICK)
+            .setMouseCaptureMode(MouseCaptureMode.CLICK_RELEASE)
             .setUnixTerminalCtrlCBehaviour(CtrlCBehaviour.TRAP);
     boolean windows =
         System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");

@@ -2,14 +2,17 @@ package kitstow.tui.runtime;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.statics.Bound;
 import kitstow.tui.app.Advice;
-import kitstow.tui.app.Design;
 import kitstow.tui.app.Effect;
+import kitstow.tui.app.Floor;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Source;
+import kitstow.tui.edit.Design;
 
 /** Does what updates ask for, each kind on a thread of its own, and tells what came of it. */
 final class Workers implements Effect.Doer, AutoCloseable {
@@ -19,8 +22,10 @@ final class Workers implements Effect.Doer, AutoCloseable {
   private final Runnable end;
   private final Latest<Design> judge;
   private final Latest<CheckReport> advise;
+  private final Latest<CheckReport> floor;
   private final Latest<Path> lister;
   private final Latest<Path> opener;
+  private final Latest<Runnable> reader;
   private final Latest<Runnable> keeper;
   private final Searcher searcher;
 
@@ -31,8 +36,10 @@ final class Workers implements Effect.Doer, AutoCloseable {
     this.end = end;
     this.judge = new Latest<>("judge", guarded(this::judgeNow));
     this.advise = new Latest<>("advise", guarded(this::adviseNow));
+    this.floor = new Latest<>("floor", guarded(this::floorNow));
     this.lister = new Latest<>("list", guarded(this::listNow));
     this.opener = new Latest<>("open", guarded(this::openNow));
+    this.reader = new Latest<>("read", guarded(Runnable::run));
     this.keeper = new Latest<>("keep", guarded(Runnable::run));
     this.searcher = new Searcher(tell, fault);
   }
@@ -60,9 +67,12 @@ final class Workers implements Effect.Doer, AutoCloseable {
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report),
             LoadPlanner.figures(report),
+            Optional.empty(),
             Optional.empty());
     tell.accept(new Msg.Advised(advice));
-    tell.accept(new Msg.Advised(advice.with(LoadPlanner.mends(report))));
+    Advice mended = advice.withMends(LoadPlanner.mends(report));
+    tell.accept(new Msg.Advised(mended));
+    tell.accept(new Msg.Advised(mended.withLevers(LoadPlanner.levers(report))));
   }
 
   private void listNow(Path folder) {
@@ -71,6 +81,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
 
   private void openNow(Path file) {
     tell.accept(files.open(file));
+    tell.accept(files.stock(file)); // only once the pictures are there
   }
 
   @Override
@@ -84,6 +95,16 @@ final class Workers implements Effect.Doer, AutoCloseable {
   }
 
   @Override
+  public void catalogue(Path folder) {
+    reader.ask(() -> tell.accept(files.catalogue(folder)));
+  }
+
+  @Override
+  public void gear(String file, Source source) {
+    reader.ask(() -> tell.accept(ScenarioFiles.gear(file, source)));
+  }
+
+  @Override
   public void judge(Design design) {
     judge.ask(design);
   }
@@ -91,6 +112,23 @@ final class Workers implements Effect.Doer, AutoCloseable {
   @Override
   public void advise(CheckReport report) {
     advise.ask(report);
+  }
+
+  @Override
+  public void keepColumn(CheckReport report) {
+    reader.ask(() -> tell.accept(new Msg.Kept(LoadPlanner.figures(report))));
+  }
+
+  @Override
+  public void floor(CheckReport report) {
+    floor.ask(report);
+  }
+
+  private void floorNow(CheckReport report) {
+    Optional<Bound> bound = LoadPlanner.bound(report);
+    OptionalDouble momentNm =
+        bound.map(one -> OptionalDouble.of(one.floorNm())).orElse(OptionalDouble.empty());
+    tell.accept(new Msg.FloorFound(Floor.of(report.situation().loading(), momentNm)));
   }
 
   @Override
@@ -128,8 +166,10 @@ final class Workers implements Effect.Doer, AutoCloseable {
   public void close() {
     judge.close();
     advise.close();
+    floor.close();
     lister.close();
     opener.close();
+    reader.close();
     keeper.close();
     searcher.close();
   }

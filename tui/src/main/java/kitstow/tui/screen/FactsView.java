@@ -133,7 +133,7 @@ final class FactsView {
     return String.join(", ", words);
   }
 
-  private static String word(Enum<?> constant) {
+  static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 

@@ -1,12 +1,15 @@
 package kitstow.tui.screen;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import kitstow.tui.app.AppState;
+import kitstow.tui.app.Work;
 import kitstow.tui.keys.Action;
 import kitstow.tui.keys.Binding;
 import kitstow.tui.keys.KeyMap;
 import kitstow.tui.keys.Target;
+import kitstow.tui.view.HomeText;
 import kitstow.tui.widget.Area;
 import kitstow.tui.widget.Frame;
 import kitstow.tui.widget.Ink;
@@ -18,7 +21,8 @@ final class FootView {
   private FootView() {}
 
   static void draw(Frame frame, Area area, AppState state) {
-    frame.text(area.top(1), 1, 0, state.note(), Ink.STRONG);
+    String note = state.note().isEmpty() ? homeSoFar(state) : state.note();
+    frame.text(area.top(1), 1, 0, note, Ink.STRONG);
     Area keys = area.belowTop(1);
     frame.paint(keys, Ink.BAR);
     int end = right(frame, keys, state);
@@ -32,6 +36,15 @@ final class FootView {
       }
       x += key(frame, keys, x, binding) + 2;
     }
+  }
+
+  /** What a search still leaves home. */
+  private static String homeSoFar(AppState state) {
+    Optional<Work> searching = state.work().filter(work -> work.searching().isPresent());
+    return searching
+        .filter(work -> !work.loading().home().isEmpty())
+        .map(work -> "At home so far: " + HomeText.inWords(work.loading()))
+        .orElse("");
   }
 
   /** The keys that are told on every page; returns the column where they begin. */

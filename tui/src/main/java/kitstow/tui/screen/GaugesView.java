@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.StateFigures;
 import kitstow.tui.app.Work;
@@ -27,24 +28,32 @@ final class GaugesView {
       return;
     }
     StateFigures figures = shown.get();
-    head(frame, area, figures, work.judged());
+    head(frame, area, figures, work);
     List<LimitReading> limits = tightestFirst(figures);
     Subjects subjects = new Subjects(work.report().get().situation().loading());
     Area rows = area.belowTop(HEAD_ROWS);
-    int shownRows = limits.size() <= rows.rows() ? limits.size() : rows.rows() - 1;
-    for (int y = 0; y < shownRows; y++) {
-      LimitReading reading = limits.get(y);
-      Gauge.draw(
-          frame,
-          rows.belowTop(y).top(1),
-          subjects.limit(reading.rule(), reading.subjectId()),
-          reading.margin());
+    int shownLimits = 0;
+    int y = 0;
+    // One row is kept for what is not shown.
+    while (shownLimits < limits.size() && y < rows.rows() - 1) {
+      LimitReading reading = limits.get(shownLimits);
+      y +=
+          Gauge.draw(
+              frame,
+              rows.belowTop(y).aboveBottom(1),
+              subjects.limit(reading.rule(), reading.subjectId()),
+              reading.margin());
+      shownLimits++;
     }
     if (limits.isEmpty()) {
       frame.text(rows, 0, 0, "No limit applies in this moment.", Ink.PLAIN);
-    } else if (shownRows < limits.size()) {
+    } else if (shownLimits < limits.size()) {
       frame.text(
-          rows, 0, shownRows, "and " + (limits.size() - shownRows) + " more: 2 Limits", Ink.PLAIN);
+          rows,
+          0,
+          rows.rows() - 1,
+          "and " + (limits.size() - shownLimits) + " more: 2 Limits",
+          Ink.PLAIN);
     }
   }
 
@@ -56,24 +65,40 @@ final class GaugesView {
     return limits;
   }
 
-  private static void head(Frame frame, Area area, StateFigures figures, boolean judged) {
+  /** The floor, beside the moment that it is the floor of. */
+  private static String floor(StateFigures figures, Work work) {
+    boolean largest =
+        work.judged()
+            && work.report()
+                .flatMap(CheckReport::worstMoment)
+                .map(worst -> worst.state().id())
+                .filter(figures.state().id()::equals)
+                .isPresent();
+    return largest && work.floorNm().isPresent()
+        ? ", floor " + Figures.near(Math.floor(work.floorNm().getAsDouble()), 0)
+        : "";
+  }
+
+  private static void head(Frame frame, Area area, StateFigures figures, Work work) {
     frame.text(
         area,
         0,
         0,
-        "Total "
-            + Figures.wholeLoadKg(figures.axles().totalKg())
-            + "  front "
+        Figures.wholeLoadKg(figures.axles().totalKg())
+            + " kg: front "
             + Figures.wholeLoadKg(figures.axles().frontKg())
-            + "  rear "
+            + " rear "
             + Figures.wholeLoadKg(figures.axles().rearKg())
-            + (judged ? "" : " ..."),
+            + (work.judged() ? "" : " ..."),
         Ink.PLAIN);
     frame.text(
         area,
         0,
         1,
-        "Overhang moment " + Figures.near(Math.ceil(figures.moment().newtonMetres()), 0) + " N·m",
+        "Moment "
+            + Figures.near(Math.ceil(figures.moment().newtonMetres()), 0)
+            + " N·m"
+            + floor(figures, work),
         Ink.PLAIN);
     frame.text(area, 0, 2, "Limit", Ink.STRONG);
     frame.textRight(area, 2, area.columns() < 40 ? "left kg" : "used  left kg", Ink.STRONG);

@@ -23,6 +23,9 @@ import kitstow.tui.widget.Ink;
 
 /** The upper rows: what is open, the answer, the pages. */
 final class HeadView {
+  /** From this width on the names of the pages stand farther apart. */
+  private static final int ROOMY = 100;
+
   private HeadView() {}
 
   static void draw(Frame frame, Area area, Work work) {
@@ -43,7 +46,7 @@ final class HeadView {
 
   private static void answer(Frame frame, Area area, Work work) {
     if (work.searching().isPresent()) {
-      searching(frame, area, work.searching().get());
+      searching(frame, area, work, work.searching().get());
       return;
     }
     if (work.report().isEmpty()) {
@@ -57,17 +60,22 @@ final class HeadView {
   }
 
   /** How a search stands. */
-  private static void searching(Frame frame, Area area, Activity.Searching search) {
+  private static void searching(Frame frame, Area area, Work work, Activity.Searching search) {
     int taken =
         1 + frame.text(area, 1, 0, search.stopping() ? " STOPPING " : " SEARCHING ", Ink.PICKED);
+    String floor =
+        work.floorNm().isPresent()
+            ? ", floor " + Figures.near(Math.floor(work.floorNm().getAsDouble()), 0)
+            : "";
     String best =
         search.unitsHome() < 0
             ? "packing for the first time"
             : "best so far: "
                 + search.unitsHome()
-                + " at home, "
+                + " at home, moment "
                 + Figures.near(Math.ceil(search.momentNm()), 0)
-                + " N·m behind the rear axle";
+                + floor
+                + " N·m";
     frame.text(
         area,
         taken + 1,
@@ -98,13 +106,13 @@ final class HeadView {
   private static String inWords(LimitReading reading, Subjects subjects, StateNames states) {
     Margin margin = reading.margin();
     boolean over = margin.verdict() == Margin.Verdict.OVER;
-    return subjects.limit(reading.rule(), reading.subjectId())
-        + ": "
-        + (over
+    return (over
             ? Figures.loadKg(-margin.marginKg()) + " kg over"
             : Figures.marginKg(margin.marginKg()) + " kg left")
         + " ±"
         + Figures.loadKg(margin.rssKg())
+        + ": "
+        + subjects.limit(reading.rule(), reading.subjectId())
         + ", moment "
         + states.number(reading.state().id());
   }
@@ -118,18 +126,20 @@ final class HeadView {
   }
 
   private static void tabs(Frame frame, Area area, Sheet open) {
-    int x = 1;
+    int gap = area.columns() < ROOMY ? 1 : 2;
+    int x = gap;
     for (Sheet sheet : List.of(Sheet.values())) {
       String number = String.valueOf(sheet.number());
       boolean here = sheet == open;
-      String text =
-          here
-              ? "[" + number + " " + sheet.title() + "]"
-              : " " + number + " " + sheet.title() + " ";
-      int taken = frame.text(area, x, 0, text, here ? Ink.STRONG : Ink.PLAIN);
+      Ink ink = here ? Ink.STRONG : Ink.PLAIN;
+      int taken = frame.text(area, x, 0, number + " " + sheet.title(), ink);
+      if (here) {
+        frame.text(area, x - 1, 0, "[", ink);
+        frame.text(area, x + taken, 0, "]", ink);
+      }
       frame.target(
           area.rightOf(x).left(taken), new Target.Press(KeyPress.sign(number.codePointAt(0))));
-      x += taken;
+      x += taken + gap;
     }
   }
 }

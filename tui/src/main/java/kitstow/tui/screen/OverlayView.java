@@ -2,16 +2,12 @@ package kitstow.tui.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import kitstow.planner.model.Item;
 import kitstow.tui.app.AppState;
-import kitstow.tui.app.Catalogued;
-import kitstow.tui.app.GearForm;
 import kitstow.tui.app.Overlay;
 import kitstow.tui.app.Refusals;
 import kitstow.tui.app.Things;
 import kitstow.tui.keys.Binding;
 import kitstow.tui.keys.KeyMap;
-import kitstow.tui.view.Figures;
 import kitstow.tui.view.Page;
 import kitstow.tui.widget.Area;
 import kitstow.tui.widget.Frame;
@@ -21,8 +17,6 @@ import kitstow.tui.widget.Lines;
 /** What lies over the page. */
 final class OverlayView {
   private static final int KEY_COLUMNS = 18;
-  private static final int MARGIN = 4;
-  private static final int MOST_COLUMNS = 96;
 
   private OverlayView() {}
 
@@ -74,52 +68,35 @@ final class OverlayView {
     }
 
     @Override
-    public Area form(Overlay.Form form) {
-      GearForm gear = form.form();
-      List<String> lines = new ArrayList<>();
-      for (int i = 0; i < GearForm.FIELDS.size(); i++) {
-        GearForm.Field field = GearForm.FIELDS.get(i);
-        boolean here = i == gear.at();
-        boolean words = !GearForm.words(field).isEmpty();
-        String text = gear.texts().get(i) + (here && !words ? "_" : "");
-        lines.add(
-            (here ? "> " : "  ")
-                + field.title()
-                + " ".repeat(Math.max(1, 10 - field.title().length()))
-                + (words && here ? "< " + text + " >" : text)
-                + gear.fault(field).map(fault -> "   ! " + fault).orElse(""));
-      }
-      lines.add("");
-      lines.add("Enter takes it, Tab goes on, Del empties a field, Esc leaves it as it was");
-      return box(frame, all, gear.item().title(), lines, 0);
+    public Area editing(Overlay.Editing editing) {
+      return FormView.draw(frame, all, editing.form());
+    }
+
+    @Override
+    public Area begin(Overlay.Begin begin) {
+      return FormView.draw(frame, all, begin.form());
+    }
+
+    @Override
+    public Area fileName(Overlay.FileName fileName) {
+      List<String> lines =
+          List.of(
+              "File: " + fileName.typed() + "_",
+              "",
+              "As kitstow gear SCENARIO --csv writes it; beside the scenario, or with its folder.",
+              "Gear of a known id takes the figures of its row, all else is added.");
+      return box(frame, all, "Gear from a table; Enter reads it, Esc leaves", wrapped(lines), 0);
     }
 
     @Override
     public Area pick(Overlay.Pick pick) {
-      List<Item> found = Catalogued.found(state, pick);
-      List<String> lines = new ArrayList<>(List.of("Name: " + pick.typed() + "_", ""));
-      for (int i = 0; i < found.size(); i++) {
-        Item item = found.get(i);
-        lines.add(
-            (i == pick.row() ? "> " : "  ")
-                + item.title()
-                + ", "
-                + Figures.near(item.mass().massG() / 1000.0, 1)
-                + " kg");
-      }
-      return box(
-          frame,
-          all,
-          found.size() + " in the catalogue; Enter adds, Esc leaves",
-          lines,
-          Math.max(0, pick.row() - 6));
+      return PickView.draw(frame, all, state, pick);
     }
 
     private List<String> wrapped(List<String> lines) {
       List<String> all = new ArrayList<>();
-      int width = Math.min(MOST_COLUMNS, this.all.columns() - 2 * MARGIN) - 4;
       for (String line : lines) {
-        all.addAll(Page.wrapped(line, width));
+        all.addAll(Page.wrapped(line, BoxView.textColumns(this.all)));
       }
       return all;
     }
@@ -142,29 +119,8 @@ final class OverlayView {
   }
 
   private static Area box(Frame frame, Area all, String title, List<String> lines, int from) {
-    int columns = Math.min(MOST_COLUMNS, all.columns() - 2 * MARGIN);
-    int rows = Math.min(lines.size() + 2, all.rows() - 4);
-    Area box = new Area((all.columns() - columns) / 2, (all.rows() - rows) / 2, columns, rows);
-    frame.clear(box);
-    for (int x = 0; x < columns; x++) {
-      frame.sign(box, x, 0, '─', '-', Ink.PLAIN);
-      frame.sign(box, x, rows - 1, '─', '-', Ink.PLAIN);
-    }
-    for (int y = 0; y < rows; y++) {
-      boolean top = y == 0;
-      boolean bottom = y == rows - 1;
-      frame.sign(box, 0, y, top ? '┌' : bottom ? '└' : '│', top || bottom ? '+' : '|', Ink.PLAIN);
-      frame.sign(
-          box,
-          columns - 1,
-          y,
-          top ? '┐' : bottom ? '┘' : '│',
-          top || bottom ? '+' : '|',
-          Ink.PLAIN);
-    }
-    frame.text(box, 2, 0, " " + title + " ", Ink.STRONG);
-    Lines.draw(
-        frame, new Area(box.column() + 2, box.row() + 1, columns - 4, rows - 2), lines, from);
-    return box;
+    Area inside = BoxView.draw(frame, all, title, lines.size());
+    Lines.draw(frame, inside, lines, from);
+    return inside;
   }
 }

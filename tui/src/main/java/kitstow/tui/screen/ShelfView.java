@@ -23,7 +23,12 @@ final class ShelfView {
     frame.text(area, 1, 2, "Scenarios in " + shelf.folder(), Ink.STRONG);
     Area list = area.belowTop(HEAD_ROWS).aboveBottom(NOTE_ROWS);
     if (shelf.entries().isEmpty()) {
-      frame.text(list, 3, 0, shelf.listed() ? "There is none here." : "looking ...", Ink.PLAIN);
+      frame.text(
+          list,
+          3,
+          0,
+          shelf.listed() ? "There is none here; n begins one." : "looking ...",
+          Ink.PLAIN);
       return;
     }
     int first = Lines.firstFor(shelf.row(), shelf.entries().size(), list.rows());

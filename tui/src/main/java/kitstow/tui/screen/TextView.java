@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.Lever;
 import kitstow.planner.report.Mend;
 import kitstow.tui.app.Advice;
 import kitstow.tui.app.Sheet;
 import kitstow.tui.app.Work;
 import kitstow.tui.view.CompareText;
+import kitstow.tui.view.DifferenceText;
 import kitstow.tui.view.FindingsText;
 import kitstow.tui.view.HomeText;
+import kitstow.tui.view.LeversText;
 import kitstow.tui.view.Page;
 import kitstow.tui.view.ReasonsText;
 import kitstow.tui.view.RoomText;
@@ -77,12 +80,32 @@ final class TextView {
     columns.add(
         new CompareText.Column(work.design().scenario().title() + ", now", advice.figures()));
     List<String> lines = new ArrayList<>(new CompareText(columns, page).lines());
+    lines.addAll(new DifferenceText(columns, page).lines());
     lines.add("");
     lines.addAll(
         page.paragraph(
             "",
             "k keeps this plan as a column, K forgets the columns; they stay while other scenarios"
                 + " are opened."));
+    return lines;
+  }
+
+  /** What takes load off the tightest limit, where nothing is broken. */
+  private static List<String> levers(CheckReport report, Work work, Page page) {
+    if (report.broken()) {
+      return List.of();
+    }
+    Optional<List<Lever>> levers = work.advice().flatMap(Advice::levers);
+    if (levers.isEmpty()) {
+      return List.of("Levers on the tightest limit are being tried out ...", "");
+    }
+    List<String> lines = new ArrayList<>();
+    if (!levers.get().isEmpty()) {
+      lines.addAll(page.paragraph("", "l carries out the first lever; u takes it back."));
+    }
+    lines.addAll(
+        LeversText.lines(report, levers.get(), new Subjects(report.situation().loading()), page));
+    lines.add("");
     return lines;
   }
 
@@ -99,6 +122,7 @@ final class TextView {
                   : "What would mend it is being tried out ..."));
       lines.add("");
     }
+    lines.addAll(levers(report, work, page));
     lines.addAll(
         new FindingsText(
                 new Subjects(report.situation().loading()),

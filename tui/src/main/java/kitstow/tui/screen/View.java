@@ -41,6 +41,7 @@ public final class View {
       case LIMITS -> LimitsView.draw(frame, body, work);
       case PACK -> PackView.draw(frame, body, work);
       case GEAR -> GearView.draw(frame, body, work);
+      case TRIP, UTE -> EditView.draw(frame, body, work);
       case HOME, ROOM, FINDINGS, COMPARE -> TextView.draw(frame, body, work, state.kept());
     }
   }

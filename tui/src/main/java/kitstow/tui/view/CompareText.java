@@ -3,14 +3,17 @@ package kitstow.tui.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.RuleId;
+import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.report.StateFigures;
+import kitstow.planner.statics.Margin;
 
 /** Plans side by side, a column for each. */
 public final class CompareText {
@@ -18,6 +21,15 @@ public final class CompareText {
   public static final int MOST_COLUMNS = 4;
 
   private static final int MOST_TITLES = 6;
+
+  /** Beside the best figure of a row. */
+  private static final String MARK = " <<";
+
+  /** Figures nearer than this are alike; they are shown with one decimal at most. */
+  private static final double ALIKE = 0.05;
+
+  /** Stands for a figure that there is none of. */
+  private static final double UNKNOWN = -1.0e12;
 
   private final List<Column> columns;
   private final Page page;
@@ -33,7 +45,7 @@ public final class CompareText {
       return new Subjects(loading());
     }
 
-    private Loading loading() {
+    Loading loading() {
       return figures.report().situation().loading();
     }
   }
@@ -50,10 +62,22 @@ public final class CompareText {
     for (Column column : columns) {
       table.rest(column.title());
     }
-    row(table, "Answer", column -> Answer.inBrief(column.figures().report()));
+    best(
+        table,
+        "Answer",
+        column -> Answer.inBrief(column.figures().report()),
+        column -> answer(column.figures().report()));
     row(table, "Tightest limit", CompareText::tightest);
-    row(table, "Units aboard", column -> String.valueOf(column.loading().placed().size()));
-    row(table, "Units at home", column -> String.valueOf(column.loading().home().size()));
+    best(
+        table,
+        "Units aboard",
+        column -> String.valueOf(column.loading().placed().size()),
+        column -> column.loading().placed().size());
+    best(
+        table,
+        "Units at home",
+        column -> String.valueOf(column.loading().home().size()),
+        column -> -column.loading().home().size());
     row(table, "Stays home", CompareText::home);
     row(
         table,
@@ -63,9 +87,13 @@ public final class CompareText {
           return must.isEmpty() ? "none" : String.join("; ", must);
         });
     row(table, "Gear, litres", column -> litres(column.figures().usedMl()));
-    row(table, "Free, litres", column -> litres(column.figures().freeMl()));
+    best(
+        table,
+        "Free, litres",
+        column -> litres(column.figures().freeMl()),
+        column -> column.figures().freeMl());
     row(table, "Largest gap", CompareText::gap);
-    row(
+    best(
         table,
         "kg left to the GVM",
         column ->
@@ -73,15 +101,30 @@ public final class CompareText {
                 .figures()
                 .gvm()
                 .map(reading -> Figures.marginKg(reading.margin().marginKg()))
-                .orElse("not rated"));
-    row(table, "Most kg more in one space", CompareText::most);
+                .orElse("not rated"),
+        column ->
+            column.figures().gvm().map(reading -> reading.margin().marginKg()).orElse(UNKNOWN));
+    best(
+        table,
+        "Most kg more in one space",
+        CompareText::most,
+        column ->
+            column
+                .figures()
+                .most()
+                .flatMap(room -> room.left().map(SpaceRoom.Left::kg))
+                .orElse(UNKNOWN));
     row(
         table,
         "Total, kg *",
         column -> worst(column, one -> (double) one.axles().totalG() / 1000.0));
     row(table, "Front axle, kg *", column -> worst(column, one -> one.axles().frontKg()));
-    row(table, "Rear axle, kg *", column -> worst(column, one -> one.axles().rearKg()));
-    row(
+    best(
+        table,
+        "Rear axle, kg *",
+        column -> worst(column, one -> one.axles().rearKg()),
+        column -> column.figures().worst().map(one -> -one.axles().rearKg()).orElse(UNKNOWN));
+    best(
         table,
         "Rear overhang moment, N·m",
         column ->
@@ -90,9 +133,21 @@ public final class CompareText {
                 .report()
                 .worstMoment()
                 .map(one -> Figures.near(Math.ceil(one.moment().newtonMetres()), 0))
-                .orElse("-"));
+                .orElse("-"),
+        column ->
+            column
+                .figures()
+                .report()
+                .worstMoment()
+                .map(one -> -one.moment().newtonMetres())
+                .orElse(UNKNOWN));
     List<String> lines = new ArrayList<>(table.lines(page));
     lines.add("");
+    if (columns.size() > 1) {
+      lines.addAll(
+          page.paragraph(
+              MARK.strip() + " ", "the best of its row, where the columns are not alike."));
+    }
     lines.addAll(
         page.paragraph(
             "* ",
@@ -100,6 +155,28 @@ public final class CompareText {
                 + " down. Largest gap: along x across x up, mm, roofs and cab left out. The moment"
                 + " is that of the worst moving state: an index to compare plans with."));
     return lines;
+  }
+
+  /** A row in which the best is marked, where the columns are not alike. */
+  private void best(
+      Table table, String title, Function<Column, String> cell, ToDoubleFunction<Column> good) {
+    double best = columns.stream().mapToDouble(good).max().orElse(UNKNOWN);
+    double worst = columns.stream().mapToDouble(good).min().orElse(UNKNOWN);
+    boolean differ = best - worst > ALIKE;
+    row(
+        table,
+        title,
+        column ->
+            cell.apply(column)
+                + (differ && best - good.applyAsDouble(column) <= ALIKE ? MARK : ""));
+  }
+
+  /** Higher is better. */
+  private static double answer(CheckReport report) {
+    if (report.broken()) {
+      return 0.0;
+    }
+    return report.verdict().kind() == Margin.Verdict.WITHIN ? 2.0 : 1.0;
   }
 
   private void row(Table table, String title, Function<Column, String> cell) {

@@ -13,7 +13,7 @@ public final class HomeText {
   private HomeText() {}
 
   /** Units at home in one sentence, what must come along first. */
-  static String inWords(Loading loading) {
+  public static String inWords(Loading loading) {
     List<String> must = new ArrayList<>();
     List<String> rest = new ArrayList<>();
     for (Item item : loading.scenario().items()) {

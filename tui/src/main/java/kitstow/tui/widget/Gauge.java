@@ -1,7 +1,9 @@
 package kitstow.tui.widget;
 
+import java.util.List;
 import kitstow.planner.statics.Margin;
 import kitstow.tui.view.Figures;
+import kitstow.tui.view.Page;
 
 /**
  * One limit in a row: name, a bar up to the load with the width by which it may be off, the share
@@ -11,6 +13,7 @@ public final class Gauge {
   private static final int SHARE_COLUMNS = 6;
   private static final int LEFT_COLUMNS = 9;
   private static final int LEAST_BAR = 4;
+  private static final int NARROW_BAR = 5;
   private static final int NAME_SHARE = 3;
   private static final int MOST_NAME = 44;
 
@@ -22,16 +25,22 @@ public final class Gauge {
 
   private Gauge() {}
 
-  /** Draws a gauge into the first row of an area. */
-  public static void draw(Frame frame, Area area, String name, Margin margin) {
+  /**
+   * Draws a gauge at the top of an area and returns the rows it takes: one, and more where the name
+   * is long and there is room to go on below.
+   */
+  public static int draw(Frame frame, Area area, String name, Margin margin) {
     boolean narrow = area.columns() < NARROW;
     int share = narrow ? 0 : SHARE_COLUMNS;
     int rest = area.columns() - share - LEFT_COLUMNS - 1;
-    int nameColumns = Math.max(10, Math.min(MOST_NAME, rest * 2 / NAME_SHARE));
+    int nameColumns =
+        narrow ? rest - NARROW_BAR - 1 : Math.max(10, Math.min(MOST_NAME, rest * 2 / NAME_SHARE));
     int barColumns = rest - nameColumns - 1;
     Ink ink = ink(margin.verdict());
-    Area label = area.left(nameColumns);
-    frame.text(label, 0, 0, name, Ink.PLAIN);
+    List<String> lines = area.rows() > 1 ? Page.wrapped(name, nameColumns) : List.of(name);
+    for (int y = 0; y < lines.size(); y++) {
+      frame.text(area.left(nameColumns), y > 0 ? 1 : 0, y, lines.get(y), Ink.PLAIN);
+    }
     int bar = nameColumns + 1;
     if (barColumns >= LEAST_BAR) {
       bar(frame, area.rightOf(bar).left(barColumns), margin);
@@ -42,6 +51,7 @@ public final class Gauge {
           figures.left(SHARE_COLUMNS), 0, Figures.usedPercent(margin.usedRatio()), Ink.PLAIN);
     }
     frame.textRight(figures, 0, left(margin), ink);
+    return Math.min(area.rows(), lines.size());
   }
 
   private static void bar(Frame frame, Area area, Margin margin) {

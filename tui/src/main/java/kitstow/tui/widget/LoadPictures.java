@@ -113,21 +113,20 @@ public final class LoadPictures {
     Area cells = area.belowTop(1);
     for (int row = 0; row < scale.rows() && row < cells.rows(); row++) {
       for (int column = 0; column < scale.columns() && column < cells.columns(); column++) {
-        draw(cells, picture, column, row);
+        draw(cells, picture, column, row, eye, scale);
       }
     }
     captions(area.belowTop(1 + scale.rows()), eye, scale);
   }
 
-  private void draw(Area cells, Picture picture, int column, int row) {
+  private void draw(Area cells, Picture picture, int column, int row, Eye eye, Scale scale) {
     char sign = picture.sign(column, row);
     Optional<String> thing = picture.thingAt(column, row);
     Ink ink = thing.map(key -> ink(picture, key, column, row)).orElse(Ink.PLAIN);
     frame.sign(cells, column, row, sign, sign, ink);
-    thing.ifPresent(
-        key ->
-            frame.target(
-                new Area(cells.column() + column, cells.row() + row, 1, 1), new Target.Thing(key)));
+    frame.target(
+        new Area(cells.column() + column, cells.row() + row, 1, 1),
+        new Target.Spot(thing.orElse(""), eye.name(), scale.xMm(column), scale.upMm(row)));
   }
 
   private Ink ink(Picture picture, String key, int column, int row) {

@@ -10,6 +10,7 @@ import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
 import kitstow.planner.report.Finding;
 import kitstow.tui.Shipped;
+import kitstow.tui.edit.Design;
 import kitstow.tui.keys.KeyName;
 import kitstow.tui.keys.KeyPress;
 import kitstow.tui.screen.View;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kitstow.planner.LoadPlanner;
 import kitstow.tui.Shipped;
+import kitstow.tui.edit.Design;
 import kitstow.tui.keys.KeyName;
 import kitstow.tui.keys.KeyPress;
 

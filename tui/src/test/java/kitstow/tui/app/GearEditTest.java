@@ -4,44 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalLong;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.model.Need;
+import kitstow.planner.model.SupplyKind;
 import kitstow.tui.Shipped;
+import kitstow.tui.edit.Design;
 import kitstow.tui.keys.KeyName;
 import kitstow.tui.screen.View;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class GearEditTest {
   private final Desk desk = new Desk(Shipped.REMOTE);
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = ';',
-      value = {"12.5; 12500", "12,5 kg; 12500", "800 g; 800", "40 lb; 18144", " 3KG ; 3000"})
-  void massesAreReadAsPeopleWriteThem(String text, long massG) {
-    assertThat(Measures.massG(text)).isEqualTo(OptionalLong.of(massG));
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = ';',
-      quoteCharacter = '`',
-      value = {"900; 900", "90 cm; 900", "1 m; 1000", "24\"; 610", "2 ft; 610", "0,5m; 500"})
-  void lengthsAreReadAsPeopleWriteThem(String text, long lengthMm) {
-    assertThat(Measures.lengthMm(text)).isEqualTo(OptionalLong.of(lengthMm));
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"", "-5", "12 stone", "1e3", "1.2.3", "kg", "12 kg kg", "\u001b[2J"})
-  void whatIsNoMassIsNotRead(String text) {
-    assertThat(Measures.massG(text)).isEmpty();
-  }
 
   @Test
   void badInputIsToldWhileItIsTypedAndCannotBeTaken() {
@@ -106,19 +81,29 @@ class GearEditTest {
   }
 
   @Test
-  void whatTheTripUsesUpIsNotRemoved() {
+  void whatIsRemovedIsNoMoreUsedUpOnTheTripUntilThatIsUndone() {
+    Design before = desk.work().design();
+    assertThat(foodFrom()).contains("fridge");
     mark("fridge");
-    desk.type("d");
-    assertThat(desk.state().note()).contains("the trip uses up");
-    mark("recovery-bag");
     desk.type("d").judge();
-    assertThat(Things.item(desk.work().loading(), "recovery-bag")).isEmpty();
+    assertThat(Things.item(desk.work().loading(), "fridge")).isEmpty();
+    assertThat(foodFrom()).doesNotContain("fridge");
+    desk.type("u");
+    assertThat(desk.work().design()).isEqualTo(before);
+  }
+
+  private List<String> foodFrom() {
+    return desk.work().design().scenario().trip().orders().stream()
+        .filter(order -> order.kind() == SupplyKind.FOOD)
+        .flatMap(order -> order.groups().stream())
+        .flatMap(List::stream)
+        .toList();
   }
 
   private void open(String id) {
     mark(id);
     desk.press(KeyName.ENTER);
-    assertThat(desk.state().overlay()).isInstanceOf(Overlay.Form.class);
+    assertThat(desk.state().overlay()).isInstanceOf(Overlay.Editing.class);
   }
 
   private void mark(String id) {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.report.LimitReading;
 import kitstow.tui.Shipped;
+import kitstow.tui.edit.Design;
 import org.junit.jupiter.api.Test;
 
 class MendsTest {
@@ -32,6 +34,30 @@ class MendsTest {
     assertThat(desk.work().design()).isEqualTo(broken);
   }
 
+  @Test
+  void oneKeyPullsTheFirstLeverOnTheTightestLimitAndAnotherTakesItBack() {
+    Design before = desk.work().design();
+    double leftKg = tightestKg();
+    desk.type("6l").judge();
+    assertThat(desk.work().design()).isNotEqualTo(before);
+    assertThat(desk.work().report().orElseThrow().broken()).isFalse();
+    assertThat(tightestKg()).isGreaterThan(leftKg);
+    desk.type("u");
+    assertThat(desk.work().design()).isEqualTo(before);
+  }
+
+  /** What is left of the limit that is the tightest in the shipped plan. */
+  private double tightestKg() {
+    LimitReading shipped = Shipped.REMOTE.report().tightest().get(0);
+    return desk.work().report().orElseThrow().tightest().stream()
+        .filter(one -> one.rule() == shipped.rule())
+        .filter(one -> one.subjectId().equals(shipped.subjectId()))
+        .findFirst()
+        .orElseThrow()
+        .margin()
+        .marginKg();
+  }
+
   private Advice advice() {
     CheckReport report = desk.work().report().orElseThrow();
     return new Advice(
@@ -40,7 +66,8 @@ class MendsTest {
             LoadPlanner.homeReasons(report),
             LoadPlanner.roomLeft(report),
             LoadPlanner.figures(report),
+            Optional.empty(),
             Optional.empty())
-        .with(LoadPlanner.mends(report));
+        .withMends(LoadPlanner.mends(report));
   }
 }

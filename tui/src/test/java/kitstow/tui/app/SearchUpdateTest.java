@@ -7,6 +7,7 @@ import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.Shipped;
+import kitstow.tui.edit.Design;
 import org.junit.jupiter.api.Test;
 
 class SearchUpdateTest {

@@ -11,7 +11,7 @@ import java.util.concurrent.LinkedBlockingQueue;
  * A terminal that exists in memory only. Its parent holds its lock while it waits for a key, so
  * that nobody could draw meanwhile; this one does not.
  */
-final class MemoryTerminal extends DefaultVirtualTerminal {
+class MemoryTerminal extends DefaultVirtualTerminal {
   private final BlockingQueue<KeyStroke> keys = new LinkedBlockingQueue<>();
 
   MemoryTerminal(TerminalSize size) {

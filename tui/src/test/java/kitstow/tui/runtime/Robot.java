@@ -23,7 +23,11 @@ final class Robot implements AutoCloseable {
   private final CompletableFuture<Void> run;
 
   Robot(Optional<Path> file, TerminalSize size) {
-    this.terminal = new MemoryTerminal(size);
+    this(file, new MemoryTerminal(size));
+  }
+
+  Robot(Optional<Path> file, MemoryTerminal terminal) {
+    this.terminal = terminal;
     this.run =
         CompletableFuture.runAsync(
             () -> {

@@ -1,4 +1,4 @@
-package kitstow.tui.app;
+package kitstow.tui.edit;
 
 import java.util.LinkedHashMap;
 import java.util.List;

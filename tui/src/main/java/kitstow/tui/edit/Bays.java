@@ -1,0 +1,94 @@
+package kitstow.tui.edit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.Boxes;
+import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.model.Bay;
+import kitstow.planner.model.Facing;
+import kitstow.planner.model.FitOutModule;
+import kitstow.planner.model.FittedModule;
+import kitstow.planner.model.Rig;
+
+/** The bays there are, what stands in them, and which of them take a module. */
+public final class Bays {
+  private final Rig rig;
+  private final Map<String, String> names = new LinkedHashMap<>();
+
+  /** The bays of a design with its modules where its plan has them. */
+  public Bays(Design design) {
+    this.rig = Rig.of(design.scenario(), design.plan().moduleBays());
+    Map<String, Integer> uses = new TreeMap<>();
+    rig.bays().values().forEach(bay -> uses.merge(title(bay), 1, Integer::sum));
+    for (Bay bay : rig.bays().values()) {
+      boolean twice = uses.getOrDefault(title(bay), 0) > 1;
+      names.put(bay.id(), title(bay) + (twice ? " (" + bay.id() + ")" : ""));
+    }
+  }
+
+  private String title(Bay bay) {
+    FittedModule host = rig.modules().get(bay.hostId());
+    return host == null ? bay.title() : host.module().title() + ": " + bay.title();
+  }
+
+  /** Name of a bay; its id where it is not there as modules stand. */
+  public String name(String bayId) {
+    return names.getOrDefault(bayId, bayId);
+  }
+
+  /** The module in a bay. */
+  public Optional<FittedModule> in(String bayId) {
+    return rig.modules().values().stream()
+        .filter(fitted -> fitted.bay().id().equals(bayId))
+        .findFirst();
+  }
+
+  /** Whether nothing stands in a bay, nor reaches into it from another one. */
+  public boolean isFree(Bay bay) {
+    return rig.modules().values().stream()
+        .noneMatch(fitted -> Boxes.overlap(fitted.box(), bay.box()) && !isHost(fitted, bay));
+  }
+
+  private boolean isHost(FittedModule fitted, Bay bay) {
+    String id = fitted.module().id();
+    return bay.hostId().equals(id) || standsOn(bay, id);
+  }
+
+  /** The bay of a module, if it stands in one. */
+  public Optional<Bay> of(FitOutModule module) {
+    return Optional.ofNullable(rig.modules().get(module.id())).map(FittedModule::bay);
+  }
+
+  /** Bays that are large enough for a module and not on itself, taken or not. */
+  public List<Bay> taking(FitOutModule module) {
+    List<Bay> taking = new ArrayList<>();
+    for (Bay bay : rig.bays().values()) {
+      if (takes(bay, module.size()) && !standsOn(bay, module.id())) {
+        taking.add(bay);
+      }
+    }
+    return taking;
+  }
+
+  private boolean standsOn(Bay bay, String moduleId) {
+    FittedModule host = rig.modules().get(bay.hostId());
+    return host != null
+        && (host.module().id().equals(moduleId) || host.inModules().contains(moduleId));
+  }
+
+  /** Whether a module fits: its depth lies along the way the bay opens. */
+  private static boolean takes(Bay bay, SizeMm size) {
+    BoxMm box = bay.box();
+    boolean rear = bay.facing() == Facing.REAR;
+    int depth = rear ? box.lengthMm() : box.widthMm();
+    int across = rear ? box.widthMm() : box.lengthMm();
+    return size.lengthMm() <= depth
+        && size.widthMm() <= across
+        && size.heightMm() <= box.heightMm();
+  }
+}

@@ -1,0 +1,172 @@
+package kitstow.tui.edit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitstow.planner.model.Bay;
+import kitstow.planner.model.FitOutModule;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.LoadPlan;
+import kitstow.planner.model.ModuleChoice;
+import kitstow.planner.model.Need;
+import kitstow.planner.model.Pin;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Tank;
+import kitstow.planner.model.Trip;
+import kitstow.planner.model.Zone;
+
+/** The fit-out with a module more, less, or elsewhere. */
+public final class Modules {
+  /** What leaving out a module that must be there costs, as files are read. */
+  private static final int MUST_VALUE = 100;
+
+  /** Where a module is tried first: most belong in a canopy, few on a roof. */
+  private static final List<Zone> LIKELY =
+      List.of(
+          Zone.CANOPY,
+          Zone.TRAY,
+          Zone.UNDER_TRAY,
+          Zone.REAR_CARRIER,
+          Zone.CANOPY_ROOF,
+          Zone.CAB_ROOF,
+          Zone.CAB);
+
+  private Modules() {}
+
+  static ModuleChoice with(ModuleChoice choice, FitOutModule module) {
+    return new ModuleChoice(module, choice.bayIds(), choice.need(), choice.value());
+  }
+
+  static FitOutModule withTanks(FitOutModule module, List<Tank> tanks) {
+    return named(module, module.id(), module.title(), tanks);
+  }
+
+  static FitOutModule named(FitOutModule m, String id, String title, List<Tank> tanks) {
+    return new FitOutModule(
+        id,
+        title,
+        m.entryId(),
+        m.source(),
+        m.size(),
+        m.fixed(),
+        m.moving(),
+        m.slide(),
+        m.rating(),
+        m.spaces(),
+        m.bays(),
+        tanks);
+  }
+
+  /**
+   * With a module of the catalogue in the likeliest free bay that takes it; its tanks are full and
+   * used up last.
+   *
+   * @return nothing where no free bay takes it
+   */
+  public static Optional<Design> with(Design design, FitOutModule entry) {
+    Scenario scenario = design.scenario();
+    Bays bays = new Bays(design);
+    Optional<Bay> free =
+        bays.taking(entry).stream()
+            .filter(bays::isFree)
+            .min(Comparator.comparingInt(bay -> LIKELY.indexOf(bay.zone())));
+    return free.map(
+        bay -> {
+          String id = Ids.free(scenario, entry.id());
+          List<Tank> tanks = new ArrayList<>();
+          Trip trip = scenario.trip();
+          for (Tank tank : entry.tanks()) {
+            Tank own = named(tank, id + "/" + tank.id());
+            tanks.add(own);
+            trip = Supplies.with(trip, own.kind(), own.id());
+          }
+          List<ModuleChoice> modules = new ArrayList<>(scenario.modules());
+          modules.add(
+              new ModuleChoice(
+                  named(entry, id, entry.title(), tanks),
+                  List.of(bay.id()),
+                  Need.MUST,
+                  MUST_VALUE));
+          Map<String, String> planned = new LinkedHashMap<>(design.plan().moduleBays());
+          planned.put(id, bay.id());
+          return Tidy.plan(
+              scenario.withModules(modules).withTrip(scenario.trailers(), trip),
+              standing(design.plan(), planned));
+        });
+  }
+
+  private static Tank named(Tank tank, String id) {
+    return new Tank(
+        id,
+        tank.title(),
+        tank.kind(),
+        tank.capacityMl(),
+        tank.densityGPerL(),
+        tank.empty(),
+        tank.box(),
+        tank.startMl());
+  }
+
+  static LoadPlan standing(LoadPlan plan, Map<String, String> moduleBays) {
+    return new LoadPlan(plan.scenarioId(), moduleBays, plan.placements(), LoadPlan.Origin.HAND);
+  }
+
+  /** Without a module; what was in it is at home, pins to it are off, its tanks are not used. */
+  public static Design without(Design design, ModuleChoice gone) {
+    String inside = gone.module().id() + "/";
+    Scenario scenario = design.scenario();
+    List<ModuleChoice> modules = new ArrayList<>();
+    for (ModuleChoice choice : scenario.modules()) {
+      if (!choice.module().id().equals(gone.module().id())) {
+        List<String> left =
+            choice.bayIds().stream().filter(bay -> !bay.startsWith(inside)).toList();
+        modules.add(new ModuleChoice(choice.module(), left, choice.need(), choice.value()));
+      }
+    }
+    List<Item> items = new ArrayList<>();
+    for (Item item : scenario.items()) {
+      boolean pinned = item.pin().map(Pin::spaceId).filter(id -> id.startsWith(inside)).isPresent();
+      items.add(pinned ? unpinned(item) : item);
+    }
+    Trip trip = Supplies.without(scenario.trip(), name -> name.startsWith(inside));
+    return Tidy.plan(
+        scenario.withModules(modules).withItems(items).withTrip(scenario.trailers(), trip),
+        design.plan());
+  }
+
+  private static Item unpinned(Item item) {
+    return new Item(
+        item.id(),
+        item.title(),
+        item.entryId(),
+        item.source(),
+        item.shapes(),
+        item.mass(),
+        item.content(),
+        item.turns(),
+        item.bearsG(),
+        item.keepClear(),
+        item.marks(),
+        item.reach(),
+        item.group(),
+        item.need(),
+        item.value(),
+        item.quantity(),
+        item.growth(),
+        Optional.empty());
+  }
+
+  /** Why a module cannot be taken out. */
+  public static Optional<String> needed(Scenario scenario, ModuleChoice gone) {
+    String inside = gone.module().id() + "/";
+    for (ModuleChoice choice : scenario.modules()) {
+      if (choice.bayIds().stream().allMatch(bay -> bay.startsWith(inside))) {
+        return Optional.of(choice.module().title() + " can stand on it only; take that out first");
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,70 @@
+package kitstow.tui.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kitstow.planner.model.KnownMass;
+import kitstow.planner.model.MassSource;
+import kitstow.planner.model.Need;
+
+/** Words and figures as they stand in fields. */
+final class Words {
+  static final List<Need> NEEDS = List.of(Need.values());
+  static final List<MassSource> SOURCES = List.of(MassSource.values());
+  static final String NO = "no";
+  static final String YES = "yes";
+
+  private static final long PERMILLE = 1000L;
+
+  private Words() {}
+
+  static String of(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  static List<String> all(List<? extends Enum<?>> constants) {
+    List<String> words = new ArrayList<>();
+    constants.forEach(constant -> words.add(of(constant)));
+    return words;
+  }
+
+  static String kg(long massG) {
+    return Measures.thousandths(massG) + " kg";
+  }
+
+  static String mm(long lengthMm) {
+    return lengthMm + " mm";
+  }
+
+  static String litres(long contentMl) {
+    return Measures.thousandths(contentMl) + " L";
+  }
+
+  static String yesOrNo(boolean yes) {
+    return yes ? YES : NO;
+  }
+
+  /** Nothing chosen at first, where there is no word for it. */
+  static String wordOr(Optional<String> word, String none) {
+    return word.orElse(none);
+  }
+
+  /**
+   * A mass as it was typed. One that was not changed keeps its tolerance; another takes that of its
+   * source: 1, 3, 5 and 20 %, as files are read (our judgement).
+   */
+  static KnownMass mass(long massG, MassSource source, Optional<KnownMass> before) {
+    Optional<KnownMass> same = before.filter(old -> old.massG() == massG && old.source() == source);
+    return same.orElseGet(() -> new KnownMass(massG, source, massG * permille(source) / PERMILLE));
+  }
+
+  private static int permille(MassSource source) {
+    return switch (source) {
+      case WEIGHED -> 10;
+      case PLATE -> 30;
+      case LABEL -> 50;
+      case ESTIMATE -> 200;
+    };
+  }
+}

@@ -1,0 +1,189 @@
+package kitstow.tui.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kitstow.planner.model.EmptyAxleLoads;
+import kitstow.planner.model.MassSource;
+import kitstow.planner.model.ModuleChoice;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Tank;
+import kitstow.tui.Shipped;
+import kitstow.tui.app.EditRow.Part;
+import kitstow.tui.edit.Design;
+import kitstow.tui.edit.TankEditor;
+import kitstow.tui.edit.Tidy;
+import kitstow.tui.keys.KeyName;
+import kitstow.tui.screen.View;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+class UteEditTest {
+  private final Desk desk = new Desk(Shipped.REMOTE);
+  private final Design before = desk.work().design();
+
+  @AfterEach
+  void whatWasMadeCanBeReadAgainAndUndone() {
+    assertThat(Tidy.faults(scenario())).isEmpty();
+    if (!desk.state().overlay().equals(Overlay.NONE)) {
+      desk.press(KeyName.ESCAPE);
+    }
+    for (int steps = desk.work().past().done().size(); steps > 0; steps--) {
+      desk.type("u");
+    }
+    assertThat(desk.work().design()).isEqualTo(before);
+  }
+
+  @Test
+  void aTankIsHalfFullAndNoFullerThanItCanBe() {
+    mark(Part.TANK, 0);
+    desk.press(KeyName.ENTER).type("900 L");
+    assertThat(shown()).contains("! 0 to ");
+    desk.press(KeyName.DELETE).type("40").press(KeyName.ENTER).judge();
+    assertThat(TankEditor.all(scenario()).get(0).startMl()).isEqualTo(40_000L);
+  }
+
+  @Test
+  void aTankOfAModuleIsEmptied() {
+    int last = TankEditor.all(scenario()).size() - 1;
+    Tank tank = TankEditor.all(scenario()).get(last);
+    assertThat(tank.id()).contains("/");
+    mark(Part.TANK, last);
+    desk.press(KeyName.ENTER).type("0").press(KeyName.ENTER).judge();
+    assertThat(TankEditor.all(scenario()).get(last).startMl()).isZero();
+  }
+
+  @Test
+  void theUteIsWeighedWithWhatWasOnIt() {
+    mark(Part.WEIGHING, 0);
+    desk.press(KeyName.ENTER).type("1320").press(KeyName.TAB).type("1,18 t").press(KeyName.TAB);
+    choose("weighed");
+    desk.press(KeyName.ENTER).judge();
+    EmptyAxleLoads empty = scenario().ute().empty();
+    assertThat(empty.front().massG()).isEqualTo(1_320_000L);
+    assertThat(empty.rear().massG()).isEqualTo(1_180_000L);
+    assertThat(empty.rear().source()).isEqualTo(MassSource.WEIGHED);
+    assertThat(empty.rear().toleranceG()).isEqualTo(11_800L);
+    assertThat(empty.fitted()).isEqualTo(before.scenario().ute().empty().fitted());
+  }
+
+  @Test
+  void aModuleIsTakenOutWithAllThatIsInIt() {
+    ModuleChoice pantry = module("pantry");
+    mark(Part.MODULE, scenario().modules().indexOf(pantry));
+    assertThat(desk.work().loading().placed().values())
+        .anySatisfy(item -> assertThat(item.space().inModules()).contains("pantry"));
+    desk.type("d").judge();
+    assertThat(desk.work().design().plan().moduleBays()).doesNotContainKey("pantry");
+    assertThat(desk.work().loading().placed().values())
+        .noneSatisfy(item -> assertThat(item.space().inModules()).contains("pantry"));
+    assertThat(desk.work().loading().home()).hasSizeGreaterThan(1);
+  }
+
+  @Test
+  void aModuleIsLeftOutAndGoesBackIntoItsBay() {
+    String bay = before.plan().moduleBays().getOrDefault("pantry", "");
+    openModule("pantry");
+    desk.press(KeyName.TAB);
+    choose("left out");
+    desk.press(KeyName.ENTER).judge();
+    assertThat(desk.work().design().plan().moduleBays()).doesNotContainKey("pantry");
+    assertThat(shown()).contains("LEFT OUT");
+    openModule("pantry");
+    desk.press(KeyName.TAB);
+    String name = desk.work().loading().rig().bays().get(bay).title();
+    choose(name);
+    desk.press(KeyName.ENTER).judge();
+    assertThat(desk.work().design().plan().moduleBays()).containsEntry("pantry", bay);
+  }
+
+  @Test
+  void twoModulesChangePlacesWhereBothFit() {
+    Map<String, String> bays = before.plan().moduleBays();
+    String first = bays.getOrDefault("fuel-holder-a", "");
+    String second = bays.getOrDefault("fuel-holder-b", "");
+    openModule("fuel-holder-a");
+    desk.press(KeyName.TAB);
+    String name = desk.work().loading().rig().bays().get(second).title();
+    choose(name);
+    assertThat(shown()).contains("in the place of Fuel");
+    desk.press(KeyName.ENTER).judge();
+    assertThat(desk.work().design().plan().moduleBays())
+        .containsEntry("fuel-holder-a", second)
+        .containsEntry("fuel-holder-b", first);
+  }
+
+  @Test
+  void aSearchMayMoveAModule() {
+    openModule("pantry");
+    desk.press(KeyName.TAB).press(KeyName.TAB).press(KeyName.RIGHT).press(KeyName.ENTER).judge();
+    assertThat(module("pantry").bayIds()).hasSizeGreaterThan(1);
+    Set<String> there = desk.work().loading().rig().bays().keySet();
+    assertThat(there).containsAll(module("pantry").bayIds());
+  }
+
+  @Test
+  void aModuleOfTheCatalogueStandsInAFreeBay() {
+    int modules = scenario().modules().size();
+    desk.type("0nlocker");
+    assertThat(shown()).contains("Gas locker");
+    desk.press(KeyName.ENTER).judge();
+    assertThat(shown()).contains("Stands in").contains("Done: add Gas locker");
+    desk.press(KeyName.ENTER);
+    assertThat(scenario().modules()).hasSize(modules + 1);
+    ModuleChoice added = scenario().modules().get(modules);
+    assertThat(desk.work().design().plan().moduleBays()).containsKey(added.module().id());
+    assertThat(EditRows.marked(desk.work()).orElseThrow().id()).isEqualTo(added.module().id());
+  }
+
+  @Test
+  void whatFitsNoFreeBayIsNotAdded() {
+    desk.type("0");
+    for (int i = 0; i < 5; i++) {
+      desk.type("ntrundle").press(KeyName.ENTER).press(KeyName.ESCAPE);
+    }
+    desk.type("ntrundle").press(KeyName.ENTER);
+    assertThat(desk.state().note()).contains("No free bay takes its 1650 (deep) x 950 x 200 mm");
+  }
+
+  /** Turns the field one is in to a word. */
+  private void choose(String word) {
+    for (int i = 0; i < 40 && !shown().contains("< " + word + " >"); i++) {
+      desk.press(KeyName.RIGHT);
+    }
+    assertThat(shown()).contains("< " + word + " >");
+  }
+
+  private void openModule(String id) {
+    mark(Part.MODULE, scenario().modules().indexOf(module(id)));
+    desk.press(KeyName.ENTER);
+  }
+
+  private void mark(Part part, int index) {
+    desk.type("1").type("0");
+    int row = 0;
+    List<EditRow> rows = EditRows.of(desk.work());
+    while (rows.get(row).part() != part) {
+      row++;
+    }
+    for (int i = 0; i < row + index; i++) {
+      desk.press(KeyName.DOWN);
+    }
+  }
+
+  private ModuleChoice module(String id) {
+    Optional<ModuleChoice> found = EditRows.module(scenario(), id);
+    return found.orElseThrow();
+  }
+
+  private Scenario scenario() {
+    return desk.work().design().scenario();
+  }
+
+  private String shown() {
+    return String.join("\n", View.draw(desk.state()).lines());
+  }
+}
