@@ -55,7 +55,6 @@ final class Ruin {
     switch (random.nextInt(4)) {
       case 0 -> out.sort((a, b) -> Long.compare(item(b).mass().massG(), item(a).mass().massG()));
       case 1 -> out.sort((a, b) -> Long.compare(volumeMm3(b), volumeMm3(a)));
-      case 2 -> out.sort((a, b) -> Double.compare(density(b), density(a)));
       default -> {}
     }
     if (random.nextInt(4) > 0) {
@@ -70,11 +69,6 @@ final class Ruin {
 
   private Item item(int unit) {
     return packing.problem().units().get(unit).item();
-  }
-
-  /** The denser, the less moment for the room it takes in front. */
-  private double density(int unit) {
-    return (double) item(unit).mass().massG() / volumeMm3(unit);
   }
 
   private long volumeMm3(int unit) {
