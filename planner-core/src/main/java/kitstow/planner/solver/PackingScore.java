@@ -3,6 +3,7 @@ package kitstow.planner.solver;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import kitstow.planner.model.ModuleChoice;
+import kitstow.planner.model.Settings;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
@@ -80,7 +81,8 @@ public final class PackingScore
       baysChanged = false;
     }
     ScoreLevels levels = current.levels();
-    return (working.problem().filling() ? levels.onlyAboard() : levels)
-        .toScore(working.problem().scenario().settings().massLimits());
+    Settings.MassLimits massLimits = working.problem().scenario().settings().massLimits();
+    return (working.problem().filling() ? levels.onlyAboard(massLimits) : levels)
+        .toScore(massLimits);
   }
 }

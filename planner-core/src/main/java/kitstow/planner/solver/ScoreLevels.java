@@ -32,9 +32,14 @@ record ScoreLevels(
         });
   }
 
-  /** The same with nothing but what is aboard, and what it overloads, told. */
-  ScoreLevels onlyAboard() {
-    return new ScoreLevels(conflicts, overG, mustLeft, valueLeft, 0L, 0L);
+  /**
+   * The same with nothing but what is aboard, and what it overloads, told; where overload is only
+   * reported nothing but what must come.
+   */
+  ScoreLevels onlyAboard(Settings.MassLimits massLimits) {
+    return massLimits == Settings.MassLimits.KEEP
+        ? new ScoreLevels(conflicts, overG, mustLeft, valueLeft, 0L, 0L)
+        : new ScoreLevels(conflicts, 0L, mustLeft, 0L, 0L, 0L);
   }
 
   /** Steps in a moment, rounded up. */

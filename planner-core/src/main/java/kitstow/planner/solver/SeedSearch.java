@@ -3,6 +3,7 @@ package kitstow.planner.solver;
 import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.function.LongSupplier;
+import kitstow.planner.model.Settings;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
@@ -85,8 +86,12 @@ final class SeedSearch implements Callable<PlanningLoad> {
     return packing;
   }
 
+  /** Whether anything is home that ought to be aboard whatever the moment. */
   private static boolean leavesHome(PlanningLoad load) {
-    return packingOf(load).placed().size() < load.items().size();
+    Packing packing = packingOf(load);
+    return load.problem().scenario().settings().massLimits() == Settings.MassLimits.KEEP
+        ? packing.placed().size() < load.items().size()
+        : packing.levels().mustLeft() > 0L;
   }
 
   private static void countHome(PlanningLoad load, int[] urgency) {

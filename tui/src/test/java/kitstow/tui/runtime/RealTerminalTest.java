@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The program as a process of its own on a real terminal, which tmux provides. */
 class RealTerminalTest {
   private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(180);
+  private static final long STILL_NANOS = 1_000_000_000L;
   private static final Path REMOTE = Path.of("..", "scenarios", "remote-fortnight.json");
 
   @TempDir private Path folder;
@@ -49,8 +51,12 @@ class RealTerminalTest {
     sees("WITHIN ON PAPER ONLY");
     tmux("send-keys", "-t", "one", "/fridge");
     sees("Chest fridge 40 L");
+    tmux("send-keys", "-t", "one", "Enter");
+    settles();
     tmux("resize-window", "-t", "one", "-x", "80", "-y", "24");
-    tmux("send-keys", "-t", "one", "Enter", "?");
+    // While a terminal is asked for its size, keys pressed at that moment may be lost.
+    settles();
+    tmux("send-keys", "-t", "one", "?");
     sees("Keys here");
     tmux("send-keys", "-t", "one", "Escape");
     until(shown -> !shown.contains("Keys here"), "keys closed");
@@ -88,6 +94,19 @@ class RealTerminalTest {
 
   private String sees(String text) throws IOException {
     return until(shown -> shown.contains(text), text);
+  }
+
+  /** Waits until the screen has not changed for a while. */
+  private void settles() throws IOException {
+    String[] last = {""};
+    until(
+        shown -> {
+          boolean same = shown.equals(last[0]);
+          last[0] = shown;
+          LockSupport.parkNanos(STILL_NANOS);
+          return same;
+        },
+        "a screen that stays");
   }
 
   private String until(Predicate<String> wanted, String what) throws IOException {
