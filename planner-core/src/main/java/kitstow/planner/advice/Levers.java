@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kitstow.planner.model.FitOutModule;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.FittedTank;
 import kitstow.planner.model.LoadKind;
@@ -16,7 +15,6 @@ import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Scenario;
-import kitstow.planner.model.Tank;
 import kitstow.planner.report.Lever;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.Mend;
@@ -130,11 +128,12 @@ public final class Levers {
   }
 
   private Optional<Lever> lever(Situation then, Lever.Change change) {
-    double gainKg = marginKg(then) - marginKg;
+    double thenKg = marginKg(then);
+    double gainKg = thenKg - marginKg;
     if (gainKg < LEAST_GAIN_KG || !Ledger.of(then).noWorseThan(before, limit.key())) {
       return Optional.empty();
     }
-    return Optional.of(new Lever(change, gainKg, marginKg(then), momentNm(then) - momentNm));
+    return Optional.of(new Lever(change, gainKg, thenKg, momentNm(then) - momentNm));
   }
 
   /** Tanks of modules that start half as full, unless something runs out then that did not. */
@@ -146,7 +145,10 @@ public final class Levers {
         Situation then =
             Situation.of(
                 Loading.of(
-                    drained(situation.loading().scenario(), fitted.tank(), ml),
+                    startingWith(
+                        situation.loading().scenario(),
+                        fitted.tank().id(),
+                        fitted.tank().startMl() - ml),
                     situation.loading().plan()));
         boolean lasts =
             then.timeline().shortfalls().size() <= situation.timeline().shortfalls().size();
@@ -159,17 +161,10 @@ public final class Levers {
     return levers;
   }
 
-  private static Scenario drained(Scenario scenario, Tank tank, long ml) {
+  private static Scenario startingWith(Scenario scenario, String tankId, long ml) {
     List<ModuleChoice> modules = new ArrayList<>();
     for (ModuleChoice choice : scenario.modules()) {
-      FitOutModule module = choice.module();
-      List<Tank> tanks = new ArrayList<>();
-      for (Tank one : module.tanks()) {
-        tanks.add(one.equals(tank) ? one.startingWith(one.startMl() - ml) : one);
-      }
-      modules.add(
-          new ModuleChoice(
-              module.withTanks(tanks), choice.bayIds(), choice.need(), choice.value()));
+      modules.add(choice.withModule(choice.module().startingWith(tankId, ml)));
     }
     return scenario.withModules(modules);
   }

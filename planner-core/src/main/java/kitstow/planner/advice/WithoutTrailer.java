@@ -14,18 +14,7 @@ final class WithoutTrailer {
   static Scenario of(Scenario scenario) {
     List<Leg> legs = new ArrayList<>();
     for (Leg leg : scenario.trip().legs()) {
-      legs.add(
-          new Leg(
-              leg.id(),
-              leg.title(),
-              leg.distanceKm(),
-              leg.days(),
-              leg.surface(),
-              Optional.empty(),
-              leg.wet(),
-              leg.resupply(),
-              leg.emptyRubbish(),
-              leg.room()));
+      legs.add(leg.towing(Optional.empty()));
     }
     Trip trip =
         new Trip(

@@ -2,6 +2,7 @@ package kitstow.planner.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kitstow.planner.geometry.SizeMm;
 
 /**
@@ -40,9 +41,37 @@ public record FitOutModule(
     tanks = List.copyOf(tanks);
   }
 
-  /** The same module with other tanks, or tanks otherwise filled. */
+  /** The same module with other tanks. */
   public FitOutModule withTanks(List<Tank> others) {
+    return with(id, title, others);
+  }
+
+  /** The same module with one of its tanks, if it has it, starting with so much. */
+  public FitOutModule startingWith(String tankId, long ml) {
+    return withTanks(
+        tanks.stream()
+            .map(tank -> tank.id().equals(tankId) ? tank.startingWith(ml) : tank)
+            .collect(Collectors.toList()));
+  }
+
+  /** The same module under another id and title. */
+  public FitOutModule renamed(String otherId, String otherTitle) {
+    return with(otherId, otherTitle, tanks);
+  }
+
+  private FitOutModule with(String otherId, String otherTitle, List<Tank> others) {
     return new FitOutModule(
-        id, title, entryId, source, size, fixed, moving, slide, rating, spaces, bays, others);
+        otherId,
+        otherTitle,
+        entryId,
+        source,
+        size,
+        fixed,
+        moving,
+        slide,
+        rating,
+        spaces,
+        bays,
+        others);
   }
 }

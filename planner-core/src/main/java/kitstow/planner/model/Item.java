@@ -58,6 +58,22 @@ public record Item(
     }
   }
 
+  /** The same item under another id. */
+  public Item renamed(String other) {
+    return with(other, pin);
+  }
+
+  /** The same item pinned, or no more. */
+  public Item pinned(Optional<Pin> where) {
+    return with(id, where);
+  }
+
+  private Item with(String name, Optional<Pin> where) {
+    return new Item(
+        name, title, entryId, source, shapes, mass, content, turns, bearsG, keepClear, marks, reach,
+        group, need, value, quantity, growth, where);
+  }
+
   /** Body key of one unit: {@code id} when there is one only, else {@code id#unit} from 1. */
   public String keyOf(int unit) {
     return quantity == 1 ? id : id + "#" + unit;

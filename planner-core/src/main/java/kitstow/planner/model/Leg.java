@@ -59,6 +59,20 @@ public record Leg(
         Room.UNLIMITED);
   }
 
+  /** The same leg with another trailer, or none. */
+  public Leg towing(Optional<String> trailer) {
+    return with(trailer, resupply);
+  }
+
+  /** The same leg with other things filled up before it. */
+  public Leg filling(List<Resupply> others) {
+    return with(trailerId, others);
+  }
+
+  private Leg with(Optional<String> trailer, List<Resupply> filled) {
+    return new Leg(id, title, distanceKm, days, surface, trailer, wet, filled, emptyRubbish, room);
+  }
+
   /**
    * What a ferry, a garage or a bridge on the way takes.
    *

@@ -16,4 +16,14 @@ public record ModuleChoice(FitOutModule module, List<String> bayIds, Need need, 
   public ModuleChoice {
     bayIds = List.copyOf(bayIds);
   }
+
+  /** The same choice for a module with something changed. */
+  public ModuleChoice withModule(FitOutModule other) {
+    return new ModuleChoice(other, bayIds, need, value);
+  }
+
+  /** The same module with other bays it may stand in. */
+  public ModuleChoice withBays(List<String> others) {
+    return new ModuleChoice(module, others, need, value);
+  }
 }

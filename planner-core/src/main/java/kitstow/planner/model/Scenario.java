@@ -109,20 +109,49 @@ public record Scenario(
 
   /** The same scenario with another ute, or the same one loaded or weighed otherwise. */
   public Scenario withUte(Ute other) {
-    return with(title, note, other, modules);
+    return with(title, note, other, modules, items, trailers, trip, overrides, stops);
   }
 
   /** The same scenario with other modules, or modules otherwise filled. */
   public Scenario withModules(List<ModuleChoice> others) {
-    return with(title, note, ute, others);
+    return with(title, note, ute, others, items, trailers, trip, overrides, stops);
   }
 
   /** The same scenario under another title, with another note. */
   public Scenario titled(String name, String what) {
-    return with(name, what, ute, modules);
+    return with(name, what, ute, modules, items, trailers, trip, overrides, stops);
   }
 
-  private Scenario with(String name, String what, Ute vehicle, List<ModuleChoice> fitted) {
+  /** The same scenario with other gear. */
+  public Scenario withItems(List<Item> others) {
+    return with(title, note, ute, modules, others, trailers, trip, overrides, stops);
+  }
+
+  /** The same scenario on another trip. */
+  public Scenario withTrip(List<Trailer> towed, Trip driven) {
+    return with(title, note, ute, modules, items, towed, driven, overrides, stops);
+  }
+
+  /** The same scenario with other rules not kept. */
+  public Scenario withOverrides(List<RuleOverride> others) {
+    return with(title, note, ute, modules, items, trailers, trip, others, stops);
+  }
+
+  /** The same scenario with other places where not everything opens. */
+  public Scenario withStops(List<Stop> others) {
+    return with(title, note, ute, modules, items, trailers, trip, overrides, others);
+  }
+
+  private Scenario with(
+      String name,
+      String what,
+      Ute vehicle,
+      List<ModuleChoice> fitted,
+      List<Item> gear,
+      List<Trailer> towed,
+      Trip driven,
+      List<RuleOverride> not,
+      List<Stop> shut) {
     return new Scenario(
         id,
         name,
@@ -139,56 +168,7 @@ public record Scenario(
         traySpaces,
         canopySpaces,
         fitted,
-        items,
-        trailers,
-        trip,
-        overrides,
-        stops);
-  }
-
-  /** The same scenario with other gear. */
-  public Scenario withItems(List<Item> others) {
-    return with(others, trailers, trip, overrides, stops);
-  }
-
-  /** The same scenario on another trip. */
-  public Scenario withTrip(List<Trailer> towed, Trip driven) {
-    return with(items, towed, driven, overrides, stops);
-  }
-
-  /** The same scenario with other rules not kept. */
-  public Scenario withOverrides(List<RuleOverride> others) {
-    return with(items, trailers, trip, others, stops);
-  }
-
-  /** The same scenario with other places where not everything opens. */
-  public Scenario withStops(List<Stop> others) {
-    return with(items, trailers, trip, overrides, others);
-  }
-
-  private Scenario with(
-      List<Item> others,
-      List<Trailer> towed,
-      Trip driven,
-      List<RuleOverride> not,
-      List<Stop> shut) {
-    return new Scenario(
-        id,
-        title,
-        note,
-        settings,
-        ute,
-        tray,
-        canopy,
-        accessories,
-        uteBays,
-        trayBays,
-        canopyBays,
-        uteSpaces,
-        traySpaces,
-        canopySpaces,
-        modules,
-        others,
+        gear,
         towed,
         driven,
         not,

@@ -26,6 +26,11 @@ public record Tank(
     return new Tank(id, title, kind, capacityMl, densityGPerL, empty, box, ml);
   }
 
+  /** The same tank under another id. */
+  public Tank renamed(String other) {
+    return new Tank(other, title, kind, capacityMl, densityGPerL, empty, box, startMl);
+  }
+
   /** Mass of a content, rounded to a gram. */
   public long massOfG(long contentMl) {
     return (contentMl * densityGPerL + 500L) / 1000L;

@@ -111,6 +111,47 @@ public record Ute(
         spaces);
   }
 
+  /** The same ute weighed otherwise. */
+  public Ute withEmpty(EmptyAxleLoads other) {
+    return with(other, fuelTanks, parts);
+  }
+
+  /** The same ute with other fuel tanks, or tanks otherwise filled. */
+  public Ute withFuelTanks(List<Tank> others) {
+    return with(empty, others, parts);
+  }
+
+  /** The same ute with other parts on it, off it or stowed. */
+  public Ute withParts(List<RemovablePart> others) {
+    return with(empty, fuelTanks, others);
+  }
+
+  private Ute with(EmptyAxleLoads weighed, List<Tank> tanks, List<RemovablePart> removable) {
+    return new Ute(
+        id,
+        title,
+        source,
+        wheelbaseMm,
+        frontTrackMm,
+        rearTrackMm,
+        weighed,
+        emptyHeightMm,
+        emptyHeightSource,
+        limits,
+        frontTyres,
+        rearTyres,
+        seats,
+        tanks,
+        ball,
+        removable,
+        springHangers,
+        foremostXMm,
+        rearmostXMm,
+        cabRoofZMm,
+        bays,
+        spaces);
+  }
+
   /** Front and rear spring hanger, x in the vehicle frame. */
   public record SpringHangers(int frontXMm, int rearXMm) {}
 }

@@ -92,21 +92,18 @@ public final class SiteMap {
   /** How high something may reach in a space and still ride out through a door on its slide. */
   private static int topZMm(Rig rig, Space space) {
     int top = Room.of(space).maxZMm();
-    for (String slideId : space.movesWith()) {
-      FittedModule slide = rig.modules().get(slideId);
-      if (slide != null) {
-        int low = slide.box().maxZMm();
-        int high = Math.max(low, top);
-        while (low < high) {
-          int middle = low + (high - low + 1) / 2;
-          if (passesDoor(rig, slide, middle)) {
-            low = middle;
-          } else {
-            high = middle - 1;
-          }
+    for (FittedModule slide : slides(rig, space)) {
+      int low = slide.box().maxZMm();
+      int high = Math.max(low, top);
+      while (low < high) {
+        int middle = low + (high - low + 1) / 2;
+        if (passesDoor(rig, slide, middle)) {
+          low = middle;
+        } else {
+          high = middle - 1;
         }
-        top = Math.min(top, low);
       }
+      top = Math.min(top, low);
     }
     return top;
   }

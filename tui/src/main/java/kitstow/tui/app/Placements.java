@@ -99,32 +99,10 @@ final class Placements {
   static Design pinned(Design design, String itemId, Optional<Pin> pin) {
     List<Item> items = new ArrayList<>();
     for (Item item : design.scenario().items()) {
-      items.add(item.id().equals(itemId) ? with(item, pin) : item);
+      items.add(item.id().equals(itemId) ? item.pinned(pin) : item);
     }
     Scenario scenario = design.scenario().withItems(items);
     return new Design(scenario, design.plan());
-  }
-
-  private static Item with(Item item, Optional<Pin> pin) {
-    return new Item(
-        item.id(),
-        item.title(),
-        item.entryId(),
-        item.source(),
-        item.shapes(),
-        item.mass(),
-        item.content(),
-        item.turns(),
-        item.bearsG(),
-        item.keepClear(),
-        item.marks(),
-        item.reach(),
-        item.group(),
-        item.need(),
-        item.value(),
-        item.quantity(),
-        item.growth(),
-        pin);
   }
 
   /** The only space in which units of an item stand; none if there are several or none. */

@@ -22,7 +22,7 @@ public final class Gear {
   public static Design with(Design design, List<Item> pieces) {
     Scenario scenario = design.scenario();
     for (Item piece : pieces) {
-      Item one = named(piece, Ids.free(scenario, piece.id()));
+      Item one = piece.renamed(Ids.free(scenario, piece.id()));
       List<Item> items = new ArrayList<>(scenario.items());
       items.add(one);
       Trip trip = Supplies.with(scenario.trip(), one);
@@ -78,28 +78,6 @@ public final class Gear {
         row.quantity(),
         old.growth(),
         old.pin());
-  }
-
-  private static Item named(Item item, String id) {
-    return new Item(
-        id,
-        item.title(),
-        item.entryId(),
-        item.source(),
-        item.shapes(),
-        item.mass(),
-        item.content(),
-        item.turns(),
-        item.bearsG(),
-        item.keepClear(),
-        item.marks(),
-        item.reach(),
-        item.group(),
-        item.need(),
-        item.value(),
-        item.quantity(),
-        item.growth(),
-        item.pin());
   }
 
   /** Without a piece; the trip uses up nothing of it any more. */

@@ -140,7 +140,8 @@ public final class LegEditor implements Editor {
             towed == 0 ? Optional.empty() : Optional.of(trailers.get(towed - 1).id()),
             form.word(wet) == 1,
             resupply,
-            form.word(rubbish) == 1);
+            form.word(rubbish) == 1,
+            leg.map(Leg::room).orElse(Leg.Room.UNLIMITED));
     return with(before, Lists.with(scenario.trip().legs(), leg, changed));
   }
 

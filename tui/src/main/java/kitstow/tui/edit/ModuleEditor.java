@@ -89,12 +89,7 @@ public final class ModuleEditor implements Editor {
   public Design after(Design before, Form form) {
     Scenario scenario = before.scenario();
     Optional<Bay> bay = chosen(form);
-    FitOutModule module =
-        Modules.named(
-            choice.module(),
-            choice.module().id(),
-            form.text(name).strip(),
-            choice.module().tanks());
+    FitOutModule module = choice.module().renamed(choice.module().id(), form.text(name).strip());
     ModuleChoice changed =
         new ModuleChoice(
             module,
@@ -148,6 +143,6 @@ public final class ModuleEditor implements Editor {
   private static ModuleChoice also(ModuleChoice each, String bayId) {
     Set<String> ids = new LinkedHashSet<>(each.bayIds());
     ids.add(bayId);
-    return new ModuleChoice(each.module(), List.copyOf(ids), each.need(), each.value());
+    return each.withBays(List.copyOf(ids));
   }
 }

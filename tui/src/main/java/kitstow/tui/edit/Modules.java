@@ -36,30 +36,6 @@ public final class Modules {
 
   private Modules() {}
 
-  static ModuleChoice with(ModuleChoice choice, FitOutModule module) {
-    return new ModuleChoice(module, choice.bayIds(), choice.need(), choice.value());
-  }
-
-  static FitOutModule withTanks(FitOutModule module, List<Tank> tanks) {
-    return named(module, module.id(), module.title(), tanks);
-  }
-
-  static FitOutModule named(FitOutModule m, String id, String title, List<Tank> tanks) {
-    return new FitOutModule(
-        id,
-        title,
-        m.entryId(),
-        m.source(),
-        m.size(),
-        m.fixed(),
-        m.moving(),
-        m.slide(),
-        m.rating(),
-        m.spaces(),
-        m.bays(),
-        tanks);
-  }
-
   /**
    * With a module of the catalogue in the likeliest free bay that takes it; its tanks are full and
    * used up last.
@@ -79,14 +55,14 @@ public final class Modules {
           List<Tank> tanks = new ArrayList<>();
           Trip trip = scenario.trip();
           for (Tank tank : entry.tanks()) {
-            Tank own = named(tank, id + "/" + tank.id());
+            Tank own = tank.renamed(id + "/" + tank.id());
             tanks.add(own);
             trip = Supplies.with(trip, own.kind(), own.id());
           }
           List<ModuleChoice> modules = new ArrayList<>(scenario.modules());
           modules.add(
               new ModuleChoice(
-                  named(entry, id, entry.title(), tanks),
+                  entry.renamed(id, entry.title()).withTanks(tanks),
                   List.of(bay.id()),
                   Need.MUST,
                   MUST_VALUE));
@@ -96,18 +72,6 @@ public final class Modules {
               scenario.withModules(modules).withTrip(scenario.trailers(), trip),
               standing(design.plan(), planned));
         });
-  }
-
-  private static Tank named(Tank tank, String id) {
-    return new Tank(
-        id,
-        tank.title(),
-        tank.kind(),
-        tank.capacityMl(),
-        tank.densityGPerL(),
-        tank.empty(),
-        tank.box(),
-        tank.startMl());
   }
 
   static LoadPlan standing(LoadPlan plan, Map<String, String> moduleBays) {
@@ -123,40 +87,18 @@ public final class Modules {
       if (!choice.module().id().equals(gone.module().id())) {
         List<String> left =
             choice.bayIds().stream().filter(bay -> !bay.startsWith(inside)).toList();
-        modules.add(new ModuleChoice(choice.module(), left, choice.need(), choice.value()));
+        modules.add(choice.withBays(left));
       }
     }
     List<Item> items = new ArrayList<>();
     for (Item item : scenario.items()) {
       boolean pinned = item.pin().map(Pin::spaceId).filter(id -> id.startsWith(inside)).isPresent();
-      items.add(pinned ? unpinned(item) : item);
+      items.add(pinned ? item.pinned(Optional.empty()) : item);
     }
     Trip trip = Supplies.without(scenario.trip(), name -> name.startsWith(inside));
     return Tidy.plan(
         scenario.withModules(modules).withItems(items).withTrip(scenario.trailers(), trip),
         design.plan());
-  }
-
-  private static Item unpinned(Item item) {
-    return new Item(
-        item.id(),
-        item.title(),
-        item.entryId(),
-        item.source(),
-        item.shapes(),
-        item.mass(),
-        item.content(),
-        item.turns(),
-        item.bearsG(),
-        item.keepClear(),
-        item.marks(),
-        item.reach(),
-        item.group(),
-        item.need(),
-        item.value(),
-        item.quantity(),
-        item.growth(),
-        Optional.empty());
   }
 
   /** Why a module cannot be taken out. */

@@ -90,7 +90,7 @@ record NewScenario(String id, String title, Ute ute, Optional<Tray> tray, Option
       boolean off = tray.isPresent() && part.id().equals(TUB);
       parts.add(off ? PartEditor.with(part, PartState.OFF) : part);
     }
-    return Utes.with(ute, parts);
+    return ute.withParts(parts);
   }
 
   private List<SupplyOrder> fuel() {

@@ -53,7 +53,7 @@ public final class PartEditor implements Editor {
       boolean changed = one.id().equals(part.id()) && word < STATES.size();
       parts.add(changed ? with(one, STATES.get(word)) : one);
     }
-    return new Design(scenario.withUte(Utes.with(scenario.ute(), parts)), before.plan());
+    return new Design(scenario.withUte(scenario.ute().withParts(parts)), before.plan());
   }
 
   static RemovablePart with(RemovablePart part, PartState state) {

@@ -60,16 +60,7 @@ final class Supplies {
     List<Leg> legs = new ArrayList<>();
     for (Leg leg : trip.legs()) {
       legs.add(
-          new Leg(
-              leg.id(),
-              leg.title(),
-              leg.distanceKm(),
-              leg.days(),
-              leg.surface(),
-              leg.trailerId(),
-              leg.wet(),
-              leg.resupply().stream().filter(one -> kinds.contains(one.kind())).toList(),
-              leg.emptyRubbish()));
+          leg.filling(leg.resupply().stream().filter(one -> kinds.contains(one.kind())).toList()));
     }
     return new Trip(trip.people(), legs, trip.consumption(), orders);
   }

@@ -57,32 +57,17 @@ public final class TankEditor implements Editor {
 
   /** A design in which a tank starts with so much. */
   public static Design filled(Design before, Tank tank, long startMl) {
-    Tank filled =
-        new Tank(
-            tank.id(),
-            tank.title(),
-            tank.kind(),
-            tank.capacityMl(),
-            tank.densityGPerL(),
-            tank.empty(),
-            tank.box(),
-            startMl);
     Scenario scenario = before.scenario();
     Ute ute = scenario.ute();
+    List<Tank> fuel =
+        ute.fuelTanks().stream()
+            .map(one -> one.id().equals(tank.id()) ? one.startingWith(startMl) : one)
+            .toList();
     List<ModuleChoice> modules = new ArrayList<>();
     for (ModuleChoice choice : scenario.modules()) {
-      modules.add(
-          Modules.with(
-              choice, Modules.withTanks(choice.module(), with(choice.module().tanks(), filled))));
+      modules.add(choice.withModule(choice.module().startingWith(tank.id(), startMl)));
     }
     return new Design(
-        scenario
-            .withUte(Utes.with(ute, ute.empty(), with(ute.fuelTanks(), filled)))
-            .withModules(modules),
-        before.plan());
-  }
-
-  private static List<Tank> with(List<Tank> tanks, Tank filled) {
-    return tanks.stream().map(one -> one.id().equals(filled.id()) ? filled : one).toList();
+        scenario.withUte(ute.withFuelTanks(fuel)).withModules(modules), before.plan());
   }
 }

@@ -3,6 +3,7 @@ package kitstow.tui.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import kitstow.planner.model.Leg;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.model.Scenario;
@@ -100,13 +101,15 @@ public final class TrailerEditor implements Editor {
             form.text(name).strip(),
             Words.mass(form.value(total), known, trailer.map(Trailer::total)),
             Words.mass(form.value(ball), known, trailer.map(Trailer::ball)),
-            form.word(brakes) == 0);
+            form.word(brakes) == 0,
+            trailer.map(Trailer::behindBallMm).orElse(OptionalInt.empty()),
+            trailer.map(Trailer::heightMm).orElse(OptionalInt.empty()));
     List<Leg> driven = new ArrayList<>();
     for (Leg leg : legs) {
       driven.add(
           switch (form.text(on)) {
-            case ALL -> towing(leg, Optional.of(changed.id()));
-            case NONE -> isOn(leg, changed.id()) ? towing(leg, Optional.empty()) : leg;
+            case ALL -> leg.towing(Optional.of(changed.id()));
+            case NONE -> isOn(leg, changed.id()) ? leg.towing(Optional.empty()) : leg;
             default -> leg;
           });
     }
@@ -117,22 +120,9 @@ public final class TrailerEditor implements Editor {
   public static Design without(Design before, Trailer trailer) {
     List<Leg> driven = new ArrayList<>();
     for (Leg leg : before.scenario().trip().legs()) {
-      driven.add(isOn(leg, trailer.id()) ? towing(leg, Optional.empty()) : leg);
+      driven.add(isOn(leg, trailer.id()) ? leg.towing(Optional.empty()) : leg);
     }
     return with(before, Lists.without(before.scenario().trailers(), trailer), driven);
-  }
-
-  private static Leg towing(Leg leg, Optional<String> trailerId) {
-    return new Leg(
-        leg.id(),
-        leg.title(),
-        leg.distanceKm(),
-        leg.days(),
-        leg.surface(),
-        trailerId,
-        leg.wet(),
-        leg.resupply(),
-        leg.emptyRubbish());
   }
 
   private static Design with(Design before, List<Trailer> trailers, List<Leg> legs) {

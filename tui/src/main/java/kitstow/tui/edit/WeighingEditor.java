@@ -133,8 +133,6 @@ public final class WeighingEditor implements Editor {
             on,
             form.text(basis).strip(),
             form.text(date).strip());
-    return new Design(
-        before.scenario().withUte(Utes.with(scenario.ute(), weighed, scenario.ute().fuelTanks())),
-        before.plan());
+    return new Design(before.scenario().withUte(scenario.ute().withEmpty(weighed)), before.plan());
   }
 }
