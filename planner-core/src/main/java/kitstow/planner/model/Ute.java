@@ -63,54 +63,6 @@ public record Ute(
     spaces = List.copyOf(spaces);
   }
 
-  /** A ute of which nobody knows how far it reaches forward. */
-  public Ute(
-      String id,
-      String title,
-      String source,
-      int wheelbaseMm,
-      int frontTrackMm,
-      int rearTrackMm,
-      EmptyAxleLoads empty,
-      int emptyHeightMm,
-      String emptyHeightSource,
-      UteLimits limits,
-      TyreSet frontTyres,
-      TyreSet rearTyres,
-      List<Seat> seats,
-      List<Tank> fuelTanks,
-      Optional<VehiclePointMm> ball,
-      List<RemovablePart> parts,
-      Optional<SpringHangers> springHangers,
-      int rearmostXMm,
-      int cabRoofZMm,
-      List<BaySpec> bays,
-      List<SpaceSpec> spaces) {
-    this(
-        id,
-        title,
-        source,
-        wheelbaseMm,
-        frontTrackMm,
-        rearTrackMm,
-        empty,
-        emptyHeightMm,
-        emptyHeightSource,
-        limits,
-        frontTyres,
-        rearTyres,
-        seats,
-        fuelTanks,
-        ball,
-        parts,
-        springHangers,
-        /* foremostXMm= */ OptionalInt.empty(),
-        rearmostXMm,
-        cabRoofZMm,
-        bays,
-        spaces);
-  }
-
   /** The same ute weighed otherwise. */
   public Ute withEmpty(EmptyAxleLoads other) {
     return with(other, fuelTanks, parts);

@@ -249,6 +249,7 @@ final class Edit {
         u.ball(),
         u.parts(),
         u.springHangers(),
+        u.foremostXMm(),
         u.rearmostXMm(),
         u.cabRoofZMm(),
         u.bays(),

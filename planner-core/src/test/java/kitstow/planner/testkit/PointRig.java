@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
@@ -126,6 +127,7 @@ public final class PointRig {
             ball,
             List.of(),
             Optional.empty(),
+            OptionalInt.empty(),
             wheelbaseMm,
             0,
             List.of(),

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
@@ -403,6 +404,7 @@ final class TripRigs {
         Optional.of(new VehiclePointMm(4500, 0, 450)),
         parts,
         Optional.empty(),
+        OptionalInt.empty(),
         4400,
         1850,
         List.of(),

@@ -45,7 +45,7 @@ final class BeginUpdate {
     Design design = begin.founding().made(begin.form());
     List<String> faults = Tidy.faults(design.scenario());
     if (!faults.isEmpty()) {
-      return Step.to(state.with(new Overlay.Told("This does not go together", faults)));
+      return FormUpdate.notTogether(state, faults);
     }
     String name = begin.founding().fileName(begin.form());
     Path folder = state.shelf().folder();

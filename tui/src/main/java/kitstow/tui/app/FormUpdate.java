@@ -67,8 +67,13 @@ final class FormUpdate {
     }
     List<String> faults = Tidy.faults(after.scenario());
     if (!faults.isEmpty()) {
-      return Step.to(state.with(new Overlay.Told("This does not go together", faults)));
+      return notTogether(state, faults);
     }
     return CarryUpdate.done(state.with(Overlay.NONE), work, what, after);
+  }
+
+  /** Tells why a scenario could not be read again. */
+  static Step notTogether(AppState state, List<String> faults) {
+    return Step.to(state.with(new Overlay.Told("This does not go together", faults)));
   }
 }
