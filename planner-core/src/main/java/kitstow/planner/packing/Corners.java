@@ -126,48 +126,15 @@ final class Corners {
       }
       return;
     }
-    row(box.minXMm(), box.minZMm());
     if (space.bars().isPresent()) {
       addBarCorners(space.bars().get());
     }
-    for (int i = 0; i < scene.ownCount(); i++) {
-      int x0 = scene.minX(i);
-      int y0 = scene.minY(i);
-      int z0 = scene.minZ(i);
-      int x1 = scene.maxX(i);
-      int y1 = scene.maxY(i);
-      int z1 = scene.maxZ(i);
-      offer(x1, y0, z0);
-      offer(x1, y1 - width, z0);
-      offer(x0, y1, z0);
-      offer(x0, y0 - width, z0);
-      offer(box.minXMm(), y1, z0);
-      offer(box.minXMm(), y0 - width, z0);
-      row(x1, z0);
-      offer(x0, y0, z1);
-      offer(x0, y1 - width, z1);
-      offer(x1 - length, y0, z1);
-      offer(x0 - length, y0, z0);
+    Anchors anchors = scene.anchors();
+    for (int i = 0; i < anchors.count(); i++) {
+      if (anchors.admits(i, length, width, height)) {
+        offer(anchors.xMm(i, length), anchors.yMm(i, width), anchors.zMm(i));
+      }
     }
-    row(box.maxXMm() - length, box.minZMm());
-    for (int i = scene.ownCount(); i < scene.boxCount(); i++) {
-      beside(scene.minX(i), scene.minY(i), scene.maxX(i), scene.maxY(i));
-    }
-    for (Site.Obstacle obstacle : scene.site().obstacles()) {
-      BoxMm o = obstacle.box();
-      beside(o.minXMm(), o.minYMm(), o.maxXMm(), o.maxYMm());
-    }
-  }
-
-  /** On the floor, beside something that reaches in from elsewhere. */
-  private void beside(int x0, int y0, int x1, int y1) {
-    int z = box.minZMm();
-    row(x1, z);
-    row(x0 - length, z);
-    offer(box.minXMm(), y1, z);
-    offer(box.minXMm(), y0 - width, z);
-    offer(x1, y1, z);
-    offer(x1, y0 - width, z);
   }
 
   /** Both side walls at one x and z. */

@@ -111,7 +111,7 @@ public final class Decoder {
     if (ground.filledMm3(site) + wanted.poses().get(0).size().volumeMm3() > volume) {
       return new Found(Optional.empty(), RuleId.NO_OVERLAP);
     }
-    Scene scene = new Scene(at, ground);
+    Scene scene = ground.scene(site);
     for (PlacedItem other : scene.inSpace()) {
       if (strangers.test(wanted.item(), other.item())) {
         return new Found(Optional.empty(), RuleId.FORBIDDEN_PAIR);

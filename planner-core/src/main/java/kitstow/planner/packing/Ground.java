@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.PlacedItem;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What stands where while gear is being packed. Keeps a fingerprint of what is around each space:
@@ -13,6 +14,7 @@ public final class Ground {
   private final SiteMap sites;
   private final List<List<PlacedItem>> in = new ArrayList<>();
   private final List<List<PlacedItem>> reaching = new ArrayList<>();
+  private final @Nullable Scene[] scenes;
   private final int[] demanding;
   private final long[] print;
   private final long[] filledMm3;
@@ -25,6 +27,7 @@ public final class Ground {
       in.add(new ArrayList<>());
       reaching.add(new ArrayList<>());
     }
+    this.scenes = new Scene[sites.size()];
     this.demanding = new int[sites.size()];
     this.print = new long[sites.size()];
     this.filledMm3 = new long[sites.size()];
@@ -38,6 +41,7 @@ public final class Ground {
     for (int i = 0; i < print.length; i++) {
       in.get(i).clear();
       reaching.get(i).clear();
+      scenes[i] = null;
       demanding[i] = 0;
       print[i] = 0L;
       filledMm3[i] = 0L;
@@ -53,6 +57,10 @@ public final class Ground {
    */
   public void add(PlacedItem item, int site, int kind) {
     in.get(site).add(item);
+    Scene scene = scenes[site];
+    if (scene != null) {
+      scene.add(item);
+    }
     BoxMm box = item.box();
     filledMm3[site] += (long) box.lengthMm() * box.widthMm() * box.heightMm();
     demanding[site] += item.item().keepClear().isEmpty() ? 0 : 1;
@@ -63,6 +71,7 @@ public final class Ground {
       int near = at.near(i);
       if (near != site && sites.site(near).isReachedBy(item, at)) {
         reaching.get(near).add(item);
+        scenes[near] = null;
         print[near] ^= its;
       }
     }
@@ -72,6 +81,16 @@ public final class Ground {
   /** What stands in a space, in the order in which it came. */
   public List<PlacedItem> in(int site) {
     return in.get(site);
+  }
+
+  /** What a newcomer to a space finds there now. */
+  Scene scene(int site) {
+    Scene known = scenes[site];
+    if (known == null) {
+      known = new Scene(sites.site(site), this);
+      scenes[site] = known;
+    }
+    return known;
   }
 
   /** Number of things that stand anywhere. */

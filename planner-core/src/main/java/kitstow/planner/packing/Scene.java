@@ -7,6 +7,7 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Reach;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a newcomer to one space finds there: everything that can matter to where it may stand, as
@@ -14,19 +15,22 @@ import kitstow.planner.model.Reach;
  * come first.
  */
 final class Scene {
-  private static final int STRIDE = 6;
+  /** Things that may come to the own space before anything must grow. */
+  private static final int SPARE = 8;
 
   private final Site site;
   private final Ground ground;
   private final List<PlacedItem> inSpace;
   private final List<PlacedItem> near;
   private final List<PlacedItem> demanding = new ArrayList<>();
-  private final int[] boxes;
-  private final boolean[] bears;
+  private final BoxTable boxes;
+  private int[] bearsNothing;
+  private int own;
   private boolean slides;
   private boolean emergency;
-  private List<Contacts> contacts = List.of();
+  private List<Contacts> contacts = new ArrayList<>();
   private boolean contactsKnown;
+  private @Nullable Anchors anchors;
 
   Scene(Site site, Ground ground) {
     this.site = site;
@@ -34,37 +38,48 @@ final class Scene {
     this.inSpace = ground.in(site.index());
     this.near = new ArrayList<>(inSpace);
     near.addAll(ground.reaching(site.index()));
-    for (PlacedItem item : near) {
-      slides |= !item.space().movesWith().isEmpty();
-      if (!item.item().keepClear().isEmpty()) {
-        demanding.add(item);
-      }
-    }
-    this.boxes = boxesIn(site.room());
-    this.bears = new boolean[inSpace.size()];
-    for (int i = 0; i < bears.length; i++) {
-      bears[i] = inSpace.get(i).item().bearsG() > 0L;
-      emergency |= inSpace.get(i).item().reach() == Reach.EMERGENCY;
+    this.boxes = new BoxTable(near.size() + SPARE);
+    this.bearsNothing = new int[inSpace.size() + SPARE];
+    for (int i = 0; i < near.size(); i++) {
+      meet(near.get(i), i < inSpace.size());
     }
   }
 
-  /** Those of the near things that reach into a room, as plain numbers. */
-  private int[] boxesIn(BoxMm room) {
-    int[] found = new int[near.size() * STRIDE];
-    int at = 0;
-    for (int i = 0; i < near.size(); i++) {
-      BoxMm box = near.get(i).box();
-      if (i < inSpace.size() || Boxes.overlap(box, room)) {
-        found[at] = box.minXMm();
-        found[at + 1] = box.minYMm();
-        found[at + 2] = box.minZMm();
-        found[at + 3] = box.maxXMm();
-        found[at + 4] = box.maxYMm();
-        found[at + 5] = box.maxZMm();
-        at += STRIDE;
-      }
+  /** Takes in something that has just come to the newcomer's own space. */
+  void add(PlacedItem item) {
+    near.add(own, item);
+    meet(item, /* inOwn= */ true);
+    Anchors known = anchors;
+    if (known != null) {
+      known.add(own - 1);
     }
-    return at == found.length ? found : Arrays.copyOf(found, at);
+    if (contactsKnown) {
+      for (int i = 0; i < contacts.size(); i++) {
+        PlacedItem upper = contacts.get(i).item();
+        if (upper.box().minZMm() == item.box().maxZMm()) {
+          contacts.set(i, Contacts.of(upper, site.space(), inSpace));
+        }
+      }
+      contacts.add(Contacts.of(item, site.space(), inSpace));
+    }
+  }
+
+  private void meet(PlacedItem item, boolean inOwn) {
+    slides |= !item.space().movesWith().isEmpty();
+    if (!item.item().keepClear().isEmpty()) {
+      demanding.add(item);
+    }
+    if (inOwn) {
+      emergency |= item.item().reach() == Reach.EMERGENCY;
+      if (own == bearsNothing.length) {
+        bearsNothing = Arrays.copyOf(bearsNothing, 2 * own);
+      }
+      bearsNothing[own] = item.item().bearsG() > 0L ? 0 : -1;
+    }
+    if (inOwn || Boxes.overlap(item.box(), site.room())) {
+      boxes.insert(inOwn ? own : boxes.count(), item.box());
+    }
+    own += inOwn ? 1 : 0;
   }
 
   Site site() {
@@ -118,70 +133,35 @@ final class Scene {
     return contacts;
   }
 
+  /** Corners a newcomer can be set into. */
+  Anchors anchors() {
+    Anchors known = anchors;
+    if (known == null) {
+      known = new Anchors(this);
+      anchors = known;
+    }
+    return known;
+  }
+
   /** Number of things in the own space. */
   int ownCount() {
-    return bears.length;
+    return own;
   }
 
-  /** Number of things that reach into the room, those in the own space first. */
-  int boxCount() {
-    return boxes.length / STRIDE;
-  }
-
-  int minX(int i) {
-    return boxes[i * STRIDE];
-  }
-
-  int minY(int i) {
-    return boxes[i * STRIDE + 1];
-  }
-
-  int minZ(int i) {
-    return boxes[i * STRIDE + 2];
-  }
-
-  int maxX(int i) {
-    return boxes[i * STRIDE + 3];
-  }
-
-  int maxY(int i) {
-    return boxes[i * STRIDE + 4];
-  }
-
-  int maxZ(int i) {
-    return boxes[i * STRIDE + 5];
+  /** All that reaches into the room as plain numbers, things in the own space first. */
+  BoxTable boxes() {
+    return boxes;
   }
 
   /** Whether anything near shares volume with a box. */
   boolean taken(int x0, int y0, int z0, int x1, int y1, int z1) {
-    int[] b = boxes;
-    for (int at = 0; at < b.length; at += STRIDE) {
-      if (x0 < b[at + 3]
-          && b[at] < x1
-          && y0 < b[at + 4]
-          && b[at + 1] < y1
-          && z0 < b[at + 5]
-          && b[at + 2] < z1) {
-        return true;
-      }
-    }
-    return false;
+    return boxes.overlaps(x0, y0, z0, x1, y1, z1);
   }
 
   /** Whether a thing stands under or over another of its space of which the lower bears nothing. */
   boolean columnTaken(int x0, int y0, int z0, int x1, int y1, boolean bearsItself, boolean bare) {
-    for (int i = 0; i < bears.length; i++) {
-      int at = i * STRIDE;
-      boolean over =
-          x0 < boxes[at + 3] && boxes[at] < x1 && y0 < boxes[at + 4] && boxes[at + 1] < y1;
-      if (over) {
-        boolean lowerBears = z0 >= boxes[at + 5] ? bears[i] : bearsItself;
-        if (bare || !lowerBears) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return boxes.columnTaken(
+        x0, y0, z0, x1, y1, own, bearsNothing, bearsItself ? 0 : -1, bare ? -1 : 0);
   }
 
   /** Contact of a base with the floor of the space and with the tops of what stands in it. */
@@ -191,13 +171,7 @@ final class Scene {
         z == floor.minZMm()
             ? shared(x0, y0, x1, y1, floor.minXMm(), floor.minYMm(), floor.maxXMm(), floor.maxYMm())
             : 0L;
-    for (int i = 0; i < bears.length; i++) {
-      int at = i * STRIDE;
-      if (boxes[at + 5] == z) {
-        area += shared(x0, y0, x1, y1, boxes[at], boxes[at + 1], boxes[at + 3], boxes[at + 4]);
-      }
-    }
-    return area;
+    return area + boxes.contactMm2(x0, y0, z, x1, y1, own);
   }
 
   private static long shared(
@@ -209,23 +183,11 @@ final class Scene {
 
   /** How far forward a box can be moved until it meets something near or the front of the room. */
   int forwardFrom(int x0, int y0, int z0, int y1, int z1) {
-    int front = site.room().minXMm();
-    int[] b = boxes;
-    for (int at = 0; at < b.length; at += STRIDE) {
-      if (b[at + 3] <= x0
-          && b[at + 3] > front
-          && y0 < b[at + 4]
-          && b[at + 1] < y1
-          && z0 < b[at + 5]
-          && b[at + 2] < z1) {
-        front = b[at + 3];
-      }
-    }
-    return front;
+    return boxes.forwardFrom(x0, y0, z0, y1, z1, site.room().minXMm());
   }
 
   @Override
   public String toString() {
-    return site.space().id() + " " + Arrays.toString(boxes);
+    return site.space().id() + " " + boxes;
   }
 }
