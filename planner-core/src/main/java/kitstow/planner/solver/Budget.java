@@ -16,8 +16,14 @@ final class Budget {
   /** Share of the steps that are left by which a slow round looks back. */
   private static final double LATENESS_SHARE = 0.02;
 
-  /** Share of the steps that are left after which a round that fills gives up. */
-  private static final double FILLING_SHARE = 0.3;
+  /**
+   * Steps without anything more aboard after which a round that fills gives up. Some starts come to
+   * nothing however long they are followed, so a new one is soon worth more.
+   */
+  private static final long PATIENCE = 1_500L;
+
+  /** Of so many rounds that fill, the first half goes by room, the other by value. */
+  private static final int BY_TURNS = 4;
 
   /** Rounds without an end in sight settle as if this much time were left. */
   private static final double LONGEST_SECONDS = 60.0;
@@ -61,9 +67,8 @@ final class Budget {
     long expected = (long) expectedSteps();
     long roundSeed = seed + 7919L * (rounds + fillings);
     if (home && !filled && fillings < rounds) {
-      fillings++;
-      long patience = Math.max(10L * QUICK, (long) (FILLING_SHARE * expected));
-      return new Round(roundSeed, 0, QUICK, left, patience, /* filling= */ true);
+      Aim aim = fillings++ % BY_TURNS < BY_TURNS / 2 ? Aim.ROOM : Aim.VALUE;
+      return new Round(roundSeed, 0, QUICK, left, PATIENCE, aim);
     }
     int number = rounds++;
     double share = number == 1 || filled ? LATENESS_SHARE : LATENESS_SHARE / 2.0;

@@ -174,7 +174,7 @@ final class Construction {
    * kind get the same, since they pack best in blocks.
    */
   private int poseChoice(Wanted wanted, Random random) {
-    int oneIn = problem.filling() ? POSED_FILLING : POSED;
+    int oneIn = problem.aim().fills() ? POSED_FILLING : POSED;
     int pose = random.nextInt(oneIn) == 0 ? 1 + random.nextInt(wanted.poses().size()) : 0;
     return random.nextInt(3) == 0 ? pose + PlanningItem.STACKED : pose;
   }

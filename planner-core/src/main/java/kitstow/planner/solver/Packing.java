@@ -230,22 +230,29 @@ final class Packing {
 
   /** The score now, by its parts. */
   ScoreLevels levels() {
+    return levels(Aim.ALL);
+  }
+
+  /** The same in terms of an aim, by its parts that count for it. */
+  ScoreLevels levels(Aim aim) {
     LoadSums now = sums(List.of());
     long mustLeft = seen.view().mustModulesLeft();
     long valueLeft = seen.view().moduleValueLeft();
     for (int i = 0; i < placed.length; i++) {
       if (placed[i] == null) {
         mustLeft += problem.units().get(i).item().need() == Need.MUST ? 1L : 0L;
-        valueLeft += ScoreLevels.valueOf(problem.units().get(i).item());
+        valueLeft += problem.costAtHome(i, aim);
       }
     }
-    return new ScoreLevels(
-        seen.view().conflicts(),
-        now.overG(),
-        mustLeft,
-        valueLeft,
-        ScoreLevels.steps(now.momentHalfGMm(), problem.stepNm()),
-        handling(now));
+    ScoreLevels all =
+        new ScoreLevels(
+            seen.view().conflicts(),
+            now.overG(),
+            mustLeft,
+            valueLeft,
+            ScoreLevels.steps(now.momentHalfGMm(), problem.stepNm()),
+            handling(now));
+    return aim.fills() ? all.onlyAboard(problem.scenario().settings().massLimits()) : all;
   }
 
   private long handling(LoadSums now) {

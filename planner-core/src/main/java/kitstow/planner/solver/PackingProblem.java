@@ -24,6 +24,7 @@ import kitstow.planner.packing.Wanted;
 final class PackingProblem {
   private static final int MOST_RIGS = 64;
   private static final int MOST_TABLES = 256;
+  private static final long MM3_A_DECILITRE = 100_000L;
 
   private final Scenario scenario;
   private final List<Wanted> units = new ArrayList<>();
@@ -53,7 +54,7 @@ final class PackingProblem {
   private final Handling handling = new Handling();
   private final Map<String, Long> unavoidable;
   private int rigsSeen;
-  private boolean filling;
+  private Aim aim = Aim.ALL;
   private double stepNm = 5.0;
 
   private record TableKey(int rig, BitSet varyingAboard) {}
@@ -260,13 +261,21 @@ final class PackingProblem {
     return least == null ? Map.of() : least;
   }
 
-  /** Whether the search is told of nothing but what is aboard. */
-  boolean filling() {
-    return filling;
+  /** What the search is told of. */
+  Aim aim() {
+    return aim;
   }
 
-  void filling(boolean value) {
-    filling = value;
+  void aim(Aim value) {
+    aim = value;
+  }
+
+  /** What a unit that need not come costs while it is home: its value, or decilitres. */
+  long costAtHome(int unit, Aim by) {
+    Item item = units.get(unit).item();
+    return by == Aim.ROOM && item.need() != Need.MUST
+        ? 1L + item.shapes().get(0).volumeMm3() / MM3_A_DECILITRE
+        : ScoreLevels.valueOf(item);
   }
 
   double stepNm() {

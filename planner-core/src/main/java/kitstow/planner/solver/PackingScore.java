@@ -3,7 +3,6 @@ package kitstow.planner.solver;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import kitstow.planner.model.ModuleChoice;
-import kitstow.planner.model.Settings;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
@@ -80,9 +79,8 @@ public final class PackingScore
       current.moduleBays(baysOf(working));
       baysChanged = false;
     }
-    ScoreLevels levels = current.levels();
-    Settings.MassLimits massLimits = working.problem().scenario().settings().massLimits();
-    return (working.problem().filling() ? levels.onlyAboard(massLimits) : levels)
-        .toScore(massLimits);
+    return current
+        .levels(working.problem().aim())
+        .toScore(working.problem().scenario().settings().massLimits());
   }
 }

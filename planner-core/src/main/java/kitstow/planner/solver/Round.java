@@ -9,12 +9,11 @@ package kitstow.planner.solver;
  *     settles and the better
  * @param steps steps it may take
  * @param unimproved steps without a better plan after which it ends
- * @param filling whether only what is aboard counts, so that things may be moved about freely until
- *     more goes in
+ * @param aim what counts
  */
-record Round(long seed, int restarts, int lateness, long steps, long unimproved, boolean filling) {
+record Round(long seed, int restarts, int lateness, long steps, long unimproved, Aim aim) {
   /** A round in which everything counts. */
   Round(long seed, int restarts, int lateness, long steps, long unimproved) {
-    this(seed, restarts, lateness, steps, unimproved, /* filling= */ false);
+    this(seed, restarts, lateness, steps, unimproved, Aim.ALL);
   }
 }

@@ -18,6 +18,7 @@ import kitstow.planner.model.Zone;
  */
 final class Ruin {
   private static final int MOST = 12;
+  private static final int BY_VOLUME = 1;
 
   private static final int CONTESTANTS = 4;
   private static final int WITHOUT_WISH = 6;
@@ -52,12 +53,13 @@ final class Ruin {
   /** Units to take out and put back, in the order in which they are to be put back. */
   List<Integer> inOrder() {
     Collections.shuffle(out, random);
-    switch (random.nextInt(4)) {
+    boolean fills = packing.problem().aim().fills();
+    switch (fills && random.nextBoolean() ? BY_VOLUME : random.nextInt(4)) {
       case 0 -> out.sort((a, b) -> Long.compare(item(b).mass().massG(), item(a).mass().massG()));
-      case 1 -> out.sort((a, b) -> Long.compare(volumeMm3(b), volumeMm3(a)));
+      case BY_VOLUME -> out.sort((a, b) -> Long.compare(volumeMm3(b), volumeMm3(a)));
       default -> {}
     }
-    if (random.nextInt(4) > 0) {
+    if (random.nextInt(4) > (fills ? 2 : 0)) {
       out.sort(Comparator.comparingInt(unit -> Construction.classOf(item(unit))));
     }
     if (wanted >= 0) {

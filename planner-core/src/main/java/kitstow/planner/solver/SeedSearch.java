@@ -53,18 +53,18 @@ final class SeedSearch implements Callable<PlanningLoad> {
     do {
       Round round = budget.next(leavesHome(best), filled);
       BendableLongScore bar = scoreOf(best);
-      boolean settles = round.filling() ? fillings++ % 2 == 0 : filled;
-      problem.filling(round.filling());
-      PlanningLoad start =
-          settles ? best : startOf(budget.rounds(), best, random, urgency, round.filling());
+      boolean fills = round.aim().fills();
+      boolean settles = fills ? fillings++ % 2 == 0 : filled;
+      problem.aim(round.aim());
+      PlanningLoad start = settles ? best : startOf(budget.rounds(), best, random, urgency, fills);
       StepCount counted = new StepCount();
       PlanningLoad found = run(start, round, counted);
-      problem.filling(false);
+      problem.aim(Aim.ALL);
       taken = counted.steps;
       budget.spend(taken);
       countHome(found, urgency);
       BendableLongScore score = scoreOf(found);
-      filled = round.filling() && score.compareTo(bar) > 0;
+      filled = fills && score.compareTo(bar) > 0;
       if (score.compareTo(bar) > 0) {
         best = found;
         bar = score;
