@@ -5,6 +5,9 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import kitstow.tui.cli.CheckCommand;
@@ -30,13 +33,6 @@ import picocli.CommandLine.Spec;
     name = "kitstow",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {
-      PlanCommand.class,
-      CheckCommand.class,
-      CompareCommand.class,
-      GearCommand.class,
-      RulesCommand.class
-    },
     description = "Plans where the kit goes in a ute with a tray and a canopy.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
@@ -55,6 +51,8 @@ import picocli.CommandLine.Spec;
     exitCodeOnInvalidInput = ExitCode.BAD_INPUT,
     exitCodeOnExecutionException = ExitCode.OWN_FAULT)
 public final class Main implements Callable<Integer> {
+  private static final Map<String, Class<?>> SUBCOMMANDS = subcommands();
+
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -84,6 +82,20 @@ public final class Main implements Callable<Integer> {
 
   private Main() {}
 
+  private static Map<String, Class<?>> subcommands() {
+    Map<String, Class<?>> byName = new LinkedHashMap<>();
+    for (Class<?> one :
+        List.of(
+            PlanCommand.class,
+            CheckCommand.class,
+            CompareCommand.class,
+            GearCommand.class,
+            RulesCommand.class)) {
+      byName.put(one.getAnnotation(Command.class).name(), one);
+    }
+    return byName;
+  }
+
   /** Runs the command and ends the process with its exit code. */
   public static void main(String[] args) {
     // The solver logs to nowhere; without this its logging would say so on standard error.
@@ -92,7 +104,7 @@ public final class Main implements Callable<Integer> {
     PrintWriter err = new PrintWriter(System.err, true, UTF_8);
     int code;
     try {
-      code = execute(commandLine(), out, err, args);
+      code = execute(opensScreen(args) ? screenOnly() : commandLine(), out, err, args);
     } catch (Throwable fault) { // StackOverflowError and its like pass picocli by
       code = OwnFault.report(fault, Version.text(), err);
     }
@@ -100,7 +112,19 @@ public final class Main implements Callable<Integer> {
   }
 
   static CommandLine commandLine() {
+    CommandLine whole = screenOnly();
+    SUBCOMMANDS.values().forEach(whole::addSubcommand);
+    return whole;
+  }
+
+  /** Without the subcommands, whose making the first screen would wait for. */
+  private static CommandLine screenOnly() {
     return new CommandLine(new Main());
+  }
+
+  /** Whether the arguments can only mean a file for the screen. */
+  private static boolean opensScreen(String... args) {
+    return args.length == 1 && !args[0].startsWith("-") && !SUBCOMMANDS.containsKey(args[0]);
   }
 
   static int execute(CommandLine commandLine, PrintWriter out, PrintWriter err, String... args) {
@@ -116,7 +140,7 @@ public final class Main implements Callable<Integer> {
   public Integer call() throws IOException {
     if (!window && !Terminals.here()) {
       if (file == null) {
-        spec.commandLine().usage(spec.commandLine().getOut());
+        commandLine().usage(spec.commandLine().getOut());
         return ExitCode.OK;
       }
       throw new ParameterException(
@@ -125,7 +149,7 @@ public final class Main implements Callable<Integer> {
     }
     String noColour = System.getenv("NO_COLOR");
     ScreenSession.run(
-        Terminals.open(window),
+        () -> Terminals.open(window),
         new ScreenSession.Wish(
             Optional.ofNullable(file),
             Optional.ofNullable(catalogue),

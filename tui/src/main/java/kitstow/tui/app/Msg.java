@@ -45,9 +45,6 @@ public sealed interface Msg {
     /** See {@link CatalogueRead}. */
     R catalogueRead(Catalogue catalogue);
 
-    /** See {@link Stocked}. */
-    R stocked(Catalogue catalogue);
-
     /** See {@link GearRead}. */
     R gearRead(List<Item> items);
 
@@ -188,14 +185,6 @@ public sealed interface Msg {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.catalogueRead(catalogue);
-    }
-  }
-
-  /** What can be added to the scenario that is open. */
-  record Stocked(Catalogue catalogue) implements Msg {
-    @Override
-    public <R> R read(Reader<R> reader) {
-      return reader.stocked(catalogue);
     }
   }
 

@@ -132,11 +132,6 @@ public final class Update {
     }
 
     @Override
-    public Step stocked(Catalogue catalogue) {
-      return Step.to(state.work().map(work -> state.with(work.with(catalogue))).orElse(state));
-    }
-
-    @Override
     public Step gearRead(List<Item> items) {
       return BeginUpdate.gearRead(state, items);
     }

@@ -147,13 +147,6 @@ public record Work(
         Optional.of(found));
   }
 
-  /** With what can be added. */
-  public Work with(Catalogue stock) {
-    return new Work(
-        source, design, loading, report, judged, advice, looking, past, activity, saved, packed,
-        stock, floor);
-  }
-
   /** Another past. */
   public Work with(Past other) {
     return new Work(
@@ -216,16 +209,36 @@ public record Work(
     return report.map(CheckReport::states).orElse(List.of());
   }
 
-  /** Place of the shown state in the list of states, or -1. */
+  /**
+   * Place of the shown state in the list of states, or -1. Another plan may not have the moment
+   * that is looked at (when a can is emptied, say): then the one nearest to it in the trip.
+   */
   public int stateIndex() {
     String id = looking.stateId().isEmpty() ? worstStateId() : looking.stateId();
     List<StateFigures> states = states();
+    int nearest = states.isEmpty() ? -1 : 0;
+    int shared = 0;
     for (int i = 0; i < states.size(); i++) {
-      if (states.get(i).state().id().equals(id)) {
+      String other = states.get(i).state().id();
+      if (other.equals(id)) {
         return i;
       }
+      int same = sharedBeginning(id, other);
+      if (same > shared) {
+        nearest = i;
+        shared = same;
+      }
     }
-    return states.isEmpty() ? -1 : 0;
+    return nearest;
+  }
+
+  /** Number of signs at the beginning that two ids share; ids of one leg begin alike. */
+  private static int sharedBeginning(String a, String b) {
+    int shared = 0;
+    while (shared < Math.min(a.length(), b.length()) && a.charAt(shared) == b.charAt(shared)) {
+      shared++;
+    }
+    return shared;
   }
 
   /** Figures of the shown state. */

@@ -14,15 +14,23 @@ import org.jspecify.annotations.Nullable;
  *
  * @param scenario scenario
  * @param plan plan
+ * @param catalogue catalogue the scenario names entries of
  */
-public record CheckInput(Scenario scenario, LoadPlan plan) {
+public record CheckInput(Scenario scenario, LoadPlan plan, Catalogue catalogue) {
+  /**
+   * A scenario alone.
+   *
+   * @param scenario scenario
+   * @param catalogue catalogue it names entries of
+   */
+  public record Alone(Scenario scenario, Catalogue catalogue) {}
 
   /** Reads both; absent, with every fault that can be told noted, where they cannot be used. */
   public static Optional<CheckInput> read(
       Path scenarioFile, Path planFile, @Nullable Path catalogueFolder, InputFaults faults) {
     Optional<String> scenarioText = TextFile.read(scenarioFile, faults);
     Optional<String> planText = TextFile.read(planFile, faults);
-    Optional<Scenario> scenario = scenario(scenarioFile, scenarioText, catalogueFolder, faults);
+    Optional<Alone> scenario = scenario(scenarioFile, scenarioText, catalogueFolder, faults);
     if (planText.isEmpty()) {
       return Optional.empty();
     }
@@ -32,11 +40,13 @@ public record CheckInput(Scenario scenario, LoadPlan plan) {
           planFile + " was looked at alone: whether it fits can be told with a sound scenario.");
       return Optional.empty();
     }
-    return PlanReader.read(planText.get(), scenario.get())
+    return PlanReader.read(planText.get(), scenario.get().scenario())
         .match(
             read -> {
               faults.in(planFile.toString(), read.warnings());
-              return Optional.of(new CheckInput(scenario.get(), read.value()));
+              return Optional.of(
+                  new CheckInput(
+                      scenario.get().scenario(), read.value(), scenario.get().catalogue()));
             },
             refused -> {
               faults.in(planFile.toString(), refused.report());
@@ -47,18 +57,25 @@ public record CheckInput(Scenario scenario, LoadPlan plan) {
   /** Reads a scenario alone. */
   public static Optional<Scenario> readScenario(
       Path scenarioFile, @Nullable Path catalogueFolder, InputFaults faults) {
+    return readAlone(scenarioFile, catalogueFolder, faults).map(Alone::scenario);
+  }
+
+  /** Reads a scenario and its catalogue. */
+  public static Optional<Alone> readAlone(
+      Path scenarioFile, @Nullable Path catalogueFolder, InputFaults faults) {
     return scenario(scenarioFile, TextFile.read(scenarioFile, faults), catalogueFolder, faults);
   }
 
   /** Without a whole catalogue a scenario is not looked at: it would seem to name what is not. */
-  private static Optional<Scenario> scenario(
+  private static Optional<Alone> scenario(
       Path file, Optional<String> text, @Nullable Path catalogueFolder, InputFaults faults) {
     InputFaults ofCatalogue = new InputFaults();
     Optional<Catalogue> catalogue = CatalogueSource.read(catalogueFolder, file, ofCatalogue);
     faults.addAll(ofCatalogue);
     return text.isEmpty() || catalogue.isEmpty() || ofCatalogue.stop()
         ? Optional.empty()
-        : scenario(file, text.get(), catalogue.get(), faults);
+        : scenario(file, text.get(), catalogue.get(), faults)
+            .map(read -> new Alone(read, catalogue.get()));
   }
 
   private static Optional<Scenario> scenario(

@@ -1,5 +1,6 @@
 package kitstow.tui.runtime;
 
+import java.time.Duration;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -18,9 +19,20 @@ final class Latest<T> implements AutoCloseable {
   private final ExecutorService thread;
   private final AtomicReference<@Nullable T> waiting = new AtomicReference<>();
   private final Consumer<T> work;
+  private final Duration calm;
 
   Latest(String name, Consumer<T> work) {
+    this(name, work, Duration.ZERO);
+  }
+
+  /**
+   * Such work.
+   *
+   * @param calm how long nothing newer must have come before it begins
+   */
+  Latest(String name, Consumer<T> work, Duration calm) {
     this.work = work;
+    this.calm = calm;
     this.thread =
         Executors.newSingleThreadExecutor(
             task -> {
@@ -37,9 +49,28 @@ final class Latest<T> implements AutoCloseable {
   }
 
   private void next() {
+    if (!calm.isZero() && !isCalm()) {
+      return;
+    }
     T what = waiting.getAndSet(null);
     if (what != null) {
       work.accept(what);
+    }
+  }
+
+  /** Waits until nothing newer has come for a while; false if it is to end. */
+  @SuppressWarnings("ReferenceEquality") // whether it is still the one that was asked for last
+  private boolean isCalm() {
+    try {
+      T last;
+      do {
+        last = waiting.get();
+        Thread.sleep(calm.toMillis());
+      } while (waiting.get() != last);
+      return true;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
     }
   }
 

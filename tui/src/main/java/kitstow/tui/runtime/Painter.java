@@ -5,7 +5,10 @@ import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.TextColor.ANSI;
 import com.googlecode.lanterna.screen.Screen;
+import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
 import kitstow.tui.widget.Frame;
 import kitstow.tui.widget.Ink;
 
@@ -15,6 +18,7 @@ import kitstow.tui.widget.Ink;
  */
 final class Painter {
   private final boolean colour;
+  private final Map<Ink, Map<Integer, TextCharacter>> made = new EnumMap<>(Ink.class);
 
   Painter(boolean colour) {
     this.colour = colour;
@@ -28,10 +32,16 @@ final class Painter {
       for (int column = 0; column < columns; column++) {
         int sign = frame.signAt(column, row);
         if (sign != 0) {
-          screen.setCharacter(column, row, character(sign, frame.inkAt(column, row)));
+          screen.setCharacter(column, row, known(sign, frame.inkAt(column, row)));
         }
       }
     }
+  }
+
+  /** Signs are made once: to make one costs more than to put it out. */
+  private TextCharacter known(int sign, Ink ink) {
+    return made.computeIfAbsent(ink, any -> new HashMap<>())
+        .computeIfAbsent(sign, any -> character(sign, ink));
   }
 
   private TextCharacter character(int sign, Ink ink) {

@@ -15,7 +15,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Item;
-import kitstow.planner.model.Scenario;
 import kitstow.tui.app.Msg;
 import kitstow.tui.app.Shelf;
 import kitstow.tui.app.Source;
@@ -105,21 +104,28 @@ final class ScenarioFiles {
         .map(
             read ->
                 opened(
-                    new Source(scenario, plan), new Design(read.scenario(), read.plan()), faults))
+                    new Source(scenario, plan),
+                    new Design(read.scenario(), read.plan()),
+                    read.catalogue(),
+                    faults))
         .orElseGet(() -> new Msg.NotOpened(faults.lines()));
   }
 
   private Msg alone(Path scenario, Path plan) {
     InputFaults faults = new InputFaults();
-    Optional<Scenario> input = CheckInput.readScenario(scenario, catalogue.orElse(null), faults);
-    return input
-        .map(read -> opened(new Source(scenario, plan), Design.unpacked(read), faults))
+    return CheckInput.readAlone(scenario, catalogue.orElse(null), faults)
+        .map(
+            read ->
+                opened(
+                    new Source(scenario, plan),
+                    Design.unpacked(read.scenario()),
+                    read.catalogue(),
+                    faults))
         .orElseGet(() -> new Msg.NotOpened(faults.lines()));
   }
 
-  private Msg opened(Source source, Design design, InputFaults faults) {
-    return new Msg.Opened(
-        source, design, faults.lines(), Recovery.find(source, design), Catalogue.EMPTY);
+  private Msg opened(Source source, Design design, Catalogue stock, InputFaults faults) {
+    return new Msg.Opened(source, design, faults.lines(), Recovery.find(source, design), stock);
   }
 
   /** The catalogue that scenarios in a folder are made from. */
@@ -128,13 +134,6 @@ final class ScenarioFiles {
     return CatalogueSource.read(catalogue.orElse(null), folder.resolve("x" + ENDING), faults)
         .<Msg>map(Msg.CatalogueRead::new)
         .orElseGet(() -> new Msg.NotOpened(faults.lines()));
-  }
-
-  /** What can be added to scenarios in the folder of a file. */
-  Msg stock(Path file) {
-    return new Msg.Stocked(
-        CatalogueSource.read(catalogue.orElse(null), file, new InputFaults())
-            .orElse(Catalogue.EMPTY));
   }
 
   /** Gear from a table; a name without a folder is looked for beside the scenario. */

@@ -39,8 +39,6 @@ public final class ScreenSession {
   public record Wish(
       Optional<Path> file, Optional<Path> catalogue, boolean ascii, boolean colour) {}
 
-  private final Terminal terminal;
-  private final Screen screen;
   private final Painter painter;
   private final Wish wish;
   private final Strokes strokes = new Strokes();
@@ -49,62 +47,87 @@ public final class ScreenSession {
   private volatile boolean ended;
   private volatile Optional<Throwable> fault = Optional.empty();
 
-  private ScreenSession(Terminal terminal, Wish wish) throws IOException {
-    this.terminal = terminal;
-    this.screen = new TerminalScreen(terminal);
+  /** Opens the terminal. */
+  public interface Opener {
+    /**
+     * Opens it.
+     *
+     * @throws IOException if there is none to be had
+     */
+    Terminal open() throws IOException;
+  }
+
+  private ScreenSession(Wish wish) {
     this.painter = new Painter(wish.colour());
     this.wish = wish;
   }
 
   /**
-   * Runs until the user ends it.
+   * Runs until the user ends it. What is asked for is read while the terminal is opened.
    *
    * @throws IOException if the terminal fails
    */
-  public static void run(Terminal terminal, Wish wish) throws IOException {
-    new ScreenSession(terminal, wish).run();
+  public static void run(Opener opener, Wish wish) throws IOException {
+    new ScreenSession(wish).run(opener);
   }
 
-  private void run() throws IOException {
-    screen.startScreen();
-    screen.setCursorPosition(null);
-    Thread restore = new Thread(this::restore, "restore-terminal");
-    Runtime.getRuntime().addShutdownHook(restore);
-    terminal.addResizeListener((resized, size) -> messages.add(new Msg.Resized(size(size))));
-    Thread input = new Thread(this::readKeys, "keys");
-    input.setDaemon(true);
+  private void run(Opener opener) throws IOException {
     try (Workers workers =
         new Workers(
             new ScenarioFiles(wish.catalogue()), messages::add, this::fail, () -> ended = true)) {
-      input.start();
-      loop(workers);
-    } finally {
-      screen.stopScreen();
-      removeHook(restore);
+      first().by(workers);
+      run(opener.open(), workers);
     }
     if (fault.isPresent()) {
       throw new IllegalStateException("the screen failed", fault.get());
     }
   }
 
-  private void loop(Workers workers) throws IOException {
-    Optional<Path> file = wish.file().filter(named -> !Files.isDirectory(named));
-    Path folder = ScenarioFiles.folder(file.map(ScreenSession::beside).orElse(here()));
-    AppState state = AppState.start(size(screen.getTerminalSize()), wish.ascii(), folder);
-    Effect first = file.<Effect>map(Effect.Open::new).orElse(new Effect.ListFolder(folder));
-    first.by(workers);
-    if (file.isPresent()) {
-      state = state.saying("reading " + file.get() + " ...");
+  private void run(Terminal terminal, Workers workers) throws IOException {
+    Screen screen = new TerminalScreen(terminal);
+    screen.startScreen();
+    screen.setCursorPosition(null);
+    Thread restore = new Thread(() -> restore(screen), "restore-terminal");
+    Runtime.getRuntime().addShutdownHook(restore);
+    terminal.addResizeListener((resized, size) -> messages.add(new Msg.Resized(size(size))));
+    Thread input = new Thread(() -> readKeys(terminal), "keys");
+    input.setDaemon(true);
+    try {
+      input.start();
+      loop(screen, workers);
+    } finally {
+      screen.stopScreen();
+      removeHook(restore);
     }
-    draw(state);
+  }
+
+  private void loop(Screen screen, Workers workers) throws IOException {
+    AppState state = AppState.start(size(screen.getTerminalSize()), wish.ascii(), folder());
+    if (file().isPresent()) {
+      state = state.saying("reading " + file().get() + " ...");
+    }
+    draw(state, screen);
     while (!ended) {
       for (Msg message : waiting()) {
         Step step = Update.apply(state, message);
         state = step.state();
         step.effects().forEach(effect -> effect.by(workers));
       }
-      draw(state);
+      draw(state, screen);
     }
+  }
+
+  /** What is done before all else. */
+  private Effect first() {
+    return file().<Effect>map(Effect.Open::new).orElse(new Effect.ListFolder(folder()));
+  }
+
+  private Optional<Path> file() {
+    return wish.file().filter(named -> !Files.isDirectory(named));
+  }
+
+  private Path folder() {
+    return ScenarioFiles.folder(file().map(ScreenSession::beside).orElse(here()));
   }
 
   /** The folder that was named, else this one. */
@@ -130,7 +153,7 @@ public final class ScreenSession {
     return all;
   }
 
-  private void draw(AppState state) throws IOException {
+  private void draw(AppState state, Screen screen) throws IOException {
     TerminalSize resized = screen.doResizeIfNecessary();
     Size size = size(screen.getTerminalSize());
     AppState fitting = state.size().equals(size) ? state : state.with(size);
@@ -139,7 +162,7 @@ public final class ScreenSession {
     screen.refresh(resized == null ? Screen.RefreshType.DELTA : Screen.RefreshType.COMPLETE);
   }
 
-  private void readKeys() {
+  private void readKeys(Terminal terminal) {
     try {
       while (!ended) {
         KeyStroke stroke = terminal.readInput();
@@ -164,7 +187,7 @@ public final class ScreenSession {
     messages.add(new Msg.Rolled(0));
   }
 
-  private void restore() {
+  private void restore(Screen screen) {
     try {
       screen.stopScreen();
     } catch (IOException e) {

@@ -1,6 +1,7 @@
 package kitstow.tui.runtime;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -16,6 +17,9 @@ import kitstow.tui.edit.Design;
 
 /** Does what updates ask for, each kind on a thread of its own, and tells what came of it. */
 final class Workers implements Effect.Doer, AutoCloseable {
+  /** A search brings new loads faster than floors can be found: a passing one gets none. */
+  private static final Duration CALM = Duration.ofMillis(600);
+
   private final Consumer<Msg> tell;
   private final Consumer<Throwable> fault;
   private final ScenarioFiles files;
@@ -36,7 +40,7 @@ final class Workers implements Effect.Doer, AutoCloseable {
     this.end = end;
     this.judge = new Latest<>("judge", guarded(this::judgeNow));
     this.advise = new Latest<>("advise", guarded(this::adviseNow));
-    this.floor = new Latest<>("floor", guarded(this::floorNow));
+    this.floor = new Latest<>("floor", guarded(this::floorNow), CALM);
     this.lister = new Latest<>("list", guarded(this::listNow));
     this.opener = new Latest<>("open", guarded(this::openNow));
     this.reader = new Latest<>("read", guarded(Runnable::run));
@@ -81,7 +85,6 @@ final class Workers implements Effect.Doer, AutoCloseable {
 
   private void openNow(Path file) {
     tell.accept(files.open(file));
-    tell.accept(files.stock(file)); // only once the pictures are there
   }
 
   @Override

@@ -7,6 +7,7 @@ import com.googlecode.lanterna.input.KeyType;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.RuleKind;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PackingJourneyTest {
+  private static final String NO_OTHER = " No other space takes it";
   private static final Path SHIPPED = Path.of("..", "scenarios");
 
   @TempDir private Path folder;
@@ -40,9 +42,7 @@ class PackingJourneyTest {
       robot.sees("0 aboard, 38 at home").sees("NOT AS IT MUST BE");
       robot.type("s").sees("SEARCHING").sees("best so far");
       robot.type("s").sees("s searches on");
-      robot.type("/first-aid").press(KeyType.Enter).sees("first-aid kit");
-      robot.type("m").sees("it may stand here").press(KeyType.Tab).sees(" In ");
-      robot.sees("it may stand here").press(KeyType.Enter).sees("Done: carry");
+      carrySomethingElsewhere(robot);
       robot.type("p").sees("PINNED");
       robot.type("s").sees("SEARCHING").sees("best so far");
       robot.type("s").sees("s searches on").sees("PINNED");
@@ -63,6 +63,21 @@ class PackingJourneyTest {
         .extracting(finding -> finding.rule().kind())
         .doesNotContain(RuleKind.GEOMETRY, RuleKind.COMPANY, RuleKind.REACH);
     assertThat(folder.resolve("state").resolve("kitstow")).isEmptyDirectory();
+  }
+
+  /** Where things stand is the search's: the first of these that another space takes is carried. */
+  private static void carrySomethingElsewhere(Robot robot) {
+    for (String thing : List.of("first-aid", "drinks", "tool roll", "camp lights", "compressor")) {
+      robot.type("/" + thing).press(KeyType.Enter).type("m").sees("it may stand here");
+      robot.press(KeyType.Tab);
+      if (robot.seesOneOf(" In ", NO_OTHER).equals(NO_OTHER)) {
+        robot.press(KeyType.Escape).sees("Put back");
+      } else {
+        robot.sees("it may stand here").press(KeyType.Enter).sees("Done: carry");
+        return;
+      }
+    }
+    throw new AssertionError("nothing can be carried elsewhere\n" + robot.text());
   }
 
   @Test

@@ -33,7 +33,7 @@ final class Robot implements AutoCloseable {
             () -> {
               try {
                 ScreenSession.run(
-                    terminal,
+                    () -> terminal,
                     new ScreenSession.Wish(
                         file, Optional.empty(), /* ascii= */ false, /* colour= */ true));
               } catch (IOException e) {
@@ -82,6 +82,17 @@ final class Robot implements AutoCloseable {
   /** Waits until a text is shown. */
   Robot sees(String text) {
     return until(shown -> shown.contains(text), text);
+  }
+
+  /** Waits until one of two texts is shown on the line of messages, and says which. */
+  String seesOneOf(String one, String other) {
+    until(shown -> message().startsWith(one) || message().startsWith(other), one + "|" + other);
+    return message().startsWith(one) ? one : other;
+  }
+
+  private String message() {
+    String[] lines = text().split("\n", -1);
+    return lines[terminal.getTerminalSize().getRows() - 2];
   }
 
   /** Waits until a text is shown no more. */
