@@ -213,7 +213,7 @@ public final class Update {
     public Step none() {
       return KeyMap.action(state.place(), key)
           .map(action -> ActionUpdate.apply(state, action))
-          .orElse(Step.to(state));
+          .orElseGet(() -> Step.to(state.saying(Elsewhere.told(key))));
     }
 
     @Override

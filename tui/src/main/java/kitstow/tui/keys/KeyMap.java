@@ -253,6 +253,11 @@ public final class KeyMap {
     return Optional.empty();
   }
 
+  /** The first row of a key, wherever it holds. */
+  public static Optional<Binding> anywhere(KeyPress key) {
+    return ALL.stream().filter(binding -> binding.keys().contains(key)).findFirst();
+  }
+
   /** All rows that hold in a place, in the order in which they are told. */
   public static List<Binding> in(Place place) {
     List<Binding> here = new ArrayList<>();
