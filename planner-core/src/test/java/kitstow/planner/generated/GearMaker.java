@@ -149,8 +149,10 @@ final class GearMaker {
   private void company(ItemBuilder item, String id, long massG) {
     if (fumes != Fumes.AMONG_OTHERS) {
       Mark mark = fumes == Fumes.GAS_ALONE ? Mark.GAS : Mark.FUEL;
-      if (random.nextInt(5) == 0) {
-        item.marks(mark);
+      switch (random.nextInt(10)) {
+        case 0, 1 -> item.marks(mark);
+        case 2, 3, 4 -> item.marks(Mark.DRY);
+        default -> item.marks();
       }
       return;
     }
@@ -173,8 +175,8 @@ final class GearMaker {
       case 9 -> item.marks(Mark.FOOD, Mark.FRAGILE);
       case 10 -> item.marks(Mark.GAS);
       case 11, 12 -> item.marks(Mark.FUEL);
-      case 13 -> item.marks(Mark.DRY);
-      case 14 -> item.marks(Mark.CAB);
+      case 13, 15 -> item.marks(Mark.DRY);
+      case 14, 16 -> item.marks(Mark.CAB);
       default -> item.marks();
     }
   }

@@ -1,10 +1,12 @@
 package kitstow.planner.generated;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.Facing;
+import kitstow.planner.model.Leg;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Space;
@@ -33,17 +35,26 @@ public final class GeneratedScenarios {
     int items = number < SMALL ? 5 + random.nextInt(9) : logUniform(random, 10, 150);
     double fill = 0.3 + 0.8 * random.nextDouble();
     gear.make(items, fill * roomMm3(rig.builder().scenario()));
-    TripMaker trip = new TripMaker(random, rig, gear, number < SMALL);
+    TripMaker trip = new TripMaker(random, rig, gear, number < SMALL, ferry(number));
     trip.make();
     return new LimitMaker(random, rig, gear.totalG(), number).tighten().withStops(stops(number));
   }
 
-  /** In one of four it may stand in traffic, in another one be bogged. */
+  /** In two of four it may stand in traffic, in another one be bogged. */
   private static List<Stop> stops(int number) {
     return switch (number % 4) {
-      case 1 -> List.of(new Stop("traffic", "in traffic", Set.of(Facing.RIGHT), 0, List.of()));
+      case 1, 3 -> List.of(new Stop("traffic", "in traffic", Set.of(Facing.RIGHT), 0, List.of()));
       case 2 -> List.of(new Stop("bogged", "bogged", Set.of(), 960, List.of("rear-door")));
       default -> List.of();
+    };
+  }
+
+  /** In one of five any ute is too long for the trip, in another one too high. */
+  private static Leg.Room ferry(int number) {
+    return switch (number % 5) {
+      case 2 -> new Leg.Room(OptionalInt.of(3_500), OptionalInt.empty());
+      case 3 -> new Leg.Room(OptionalInt.empty(), OptionalInt.of(1_200));
+      default -> Leg.Room.UNLIMITED;
     };
   }
 

@@ -8,6 +8,7 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.Accessory;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
+import kitstow.planner.model.Regimes;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Settings;
@@ -26,6 +27,10 @@ import kitstow.planner.testkit.RigBuilder;
  */
 final class LimitMaker {
   private static final int TYRES = 2;
+  private static final int FOREMOST_MM = -900;
+  private static final int REGULATED = 5;
+  private static final int FRONT_FLOOR_PERMILLE = 450;
+  private static final long LIGHT_ROOF_GEAR_G = 5_000L;
 
   private final Random random;
   private final RigBuilder builder;
@@ -43,35 +48,65 @@ final class LimitMaker {
 
   Scenario tighten() {
     wide();
-    if (random.nextInt(3) == 0) {
+    if (random.nextInt(2) == 0) {
       emptyG(Masses.kg(380), Masses.kg(1300));
       builder.accessory(rearBar());
     }
-    if (number % 4 == 1) {
+    if (number % 4 == 1 || number % 8 == 7) {
       frontTyres();
     } else if (number % 4 == 2 || number % 8 == 3) {
       rearTyres();
     }
     tightenOne((number / 2) % 5);
     tightenOne((number / 2 + 3) % 5);
-    if (random.nextInt(3) > 0) {
+    if (number % 4 == 3) {
+      tightenOne(random.nextInt(5));
+    }
+    if (random.nextInt(3) > 0 || number >= GeneratedScenarios.SMALL) {
       roofs();
     }
     Scenario scenario = builder.scenario();
     if (!scenario.trailers().isEmpty()) {
       trailer(scenario.trailers().get(0));
     }
-    if (random.nextInt(4) == 0) {
-      builder.settings(OtherSettings.withMassLimits(Settings.MassLimits.REPORT));
-    }
+    regulate();
+    builder.settings(settings());
     return builder.scenario();
+  }
+
+  private Settings settings() {
+    Settings defaults = Settings.DEFAULTS;
+    return OtherSettings.with(
+            random.nextInt(4) == 0 ? Settings.MassLimits.REPORT : defaults.massLimits(),
+            defaults.supportPermille(),
+            number % 4 != 1 ? LIGHT_ROOF_GEAR_G : defaults.roofGearG())
+        .withRegimes(regimes());
+  }
+
+  /** In one of five a share of the front axle is asked for, in another one an overhang. */
+  private Regimes regimes() {
+    Regimes usual = Regimes.DEFAULTS;
+    return new Regimes(
+        usual.ballShareLeastPermille(),
+        usual.ballShareMostPermille(),
+        number % REGULATED == 0 ? FRONT_FLOOR_PERMILLE : 0,
+        number % REGULATED == 1 ? Regimes.RearOverhang.SIXTY_PERCENT : Regimes.RearOverhang.NONE);
+  }
+
+  /** What reaches far back where an overhang is asked for. */
+  private void regulate() {
+    if (number % REGULATED == 1) {
+      builder.accessory(
+          accessory("spare-wheel-arm", Masses.kg(25), new BoxMm(4700, -300, 500, 4950, 300, 900)));
+    }
   }
 
   private void wide() {
     builder
         .ute(
             ute ->
-                ute.gvmG(Masses.kg(6000))
+                ute.foremostXMm(FOREMOST_MM)
+                    .gvmG(Masses.kg(6000))
                     .frontAxleG(Masses.kg(3500))
                     .rearAxleG(Masses.kg(4500))
                     .gcmG(Masses.kg(12_000))
@@ -83,13 +118,17 @@ final class LimitMaker {
   }
 
   private static Accessory rearBar() {
+    return accessory("rear-bar", Masses.kg(170), new BoxMm(4300, -600, 400, 4400, 600, 700));
+  }
+
+  private static Accessory accessory(String id, long massG, BoxMm box) {
     return new Accessory(
-        "rear-bar",
-        "Rear bar",
-        /* entryId= */ "rear-bar",
+        id,
+        id,
+        /* entryId= */ id,
         /* source= */ "test",
-        Masses.weighed(Masses.kg(170)),
-        new BoxMm(4300, -600, 400, 4400, 600, 700),
+        Masses.weighed(massG),
+        box,
         Optional.empty());
   }
 
@@ -120,14 +159,18 @@ final class LimitMaker {
     switch (random.nextInt(3)) {
       case 0 -> builder.ute(ute -> ute.towingG(totalG - Masses.kg(30), Masses.kg(750)));
       case 1 -> builder.ute(ute -> ute.ballG(trailer.ball().massG() - Masses.kg(5)));
-      default -> {}
+      default ->
+          builder.ute(
+              ute ->
+                  ute.towingG(totalG - Masses.kg(30), Masses.kg(750))
+                      .ballG(trailer.ball().massG() - Masses.kg(5)));
     }
   }
 
   /** Load indices go in steps, so here the empty ute is made as heavy as its tyres allow. */
   private void frontTyres() {
     builder.ute(ute -> ute.frontTyres(120, TYRES));
-    long spareG = capacityG(120) - bareG(RuleId.FRONT_TYRE_LIMIT) - gearShareG(0.02);
+    long spareG = capacityG(120) - bareG(RuleId.FRONT_TYRE_LIMIT) - gearShareG(0.01);
     emptyG(frontG + spareG, rearG);
   }
 

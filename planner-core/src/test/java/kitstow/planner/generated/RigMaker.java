@@ -109,26 +109,26 @@ final class RigMaker {
               .zone(Zone.REAR_CARRIER)
               .environment(Environment.OPEN_AIR));
     }
-    if (random.nextInt(2) == 0) {
+    if (random.nextInt(4) > 0) {
       int length = straddles ? 1600 : 800;
       builder.canopySpace(
           aSpace(Rigs.RACK, 100, -600, 900, new SizeMm(length, 1200, 400))
               .zone(Zone.CANOPY_ROOF)
               .environment(Environment.OPEN_AIR)
-              .bar("front", 100, rating(8, 40))
-              .bar("middle", length / 2, rating(8, 40))
-              .bar("rear", length - 100, rating(8, 40))
+              .bar("front", 100, rating(6, 24))
+              .bar("middle", length / 2, rating(6, 24))
+              .bar("rear", length - 100, rating(6, 24))
               .projection(/* endsMm= */ straddles ? 300 : 0, /* sideMm= */ 100));
       rack = true;
     }
-    if (random.nextInt(2) == 0) {
+    if (random.nextInt(4) > 0) {
       builder.uteSpace(
           aSpace(Rigs.PLATFORM, 900, -600, 1850, new SizeMm(1000, 1200, 400))
               .zone(Zone.CAB_ROOF)
               .environment(Environment.OPEN_AIR)
-              .bar("front", 100, rating(8, 40))
-              .bar("middle", 500, rating(8, 40))
-              .bar("rear", 900, rating(8, 40))
+              .bar("front", 100, rating(6, 24))
+              .bar("middle", 500, rating(6, 24))
+              .bar("rear", 900, rating(6, 24))
               .platformFloor());
     }
   }
@@ -153,7 +153,7 @@ final class RigMaker {
             aBay(SMALL_BAY, 100, 50, 50, new SizeMm(500, 500, 800))
                 .facing(Facing.RIGHT, "right-door"));
     int sort = random.nextInt(20);
-    if (sort < 8) {
+    if (sort < 9) {
       builder.module(one(), Need.MUST, Rigs.REAR_BAY, SMALL_BAY);
     } else if (sort < 13) {
       builder.module(rated(drawer("drawer")), Need.MUST, Rigs.FRONT_BAY);

@@ -22,12 +22,14 @@ final class TripMaker {
   private final RigMaker rig;
   private final GearMaker gear;
   private final boolean small;
+  private final Leg.Room room;
 
-  TripMaker(Random random, RigMaker rig, GearMaker gear, boolean small) {
+  TripMaker(Random random, RigMaker rig, GearMaker gear, boolean small, Leg.Room room) {
     this.random = random;
     this.rig = rig;
     this.gear = gear;
     this.small = small;
+    this.room = room;
   }
 
   void make() {
@@ -88,6 +90,7 @@ final class TripMaker {
         tows ? Optional.of(TRAILER) : Optional.empty(),
         /* wet= */ random.nextInt(4) == 0,
         resupply,
-        /* emptyRubbish= */ random.nextBoolean());
+        /* emptyRubbish= */ random.nextBoolean(),
+        room);
   }
 }

@@ -29,8 +29,8 @@ public final class OtherSettings {
     return with(massLimits, DEFAULTS.supportPermille(), DEFAULTS.roofGearG());
   }
 
-  private static Settings with(
-      Settings.MassLimits massLimits, int supportPermille, long roofGearG) {
+  /** Three of them changed. */
+  public static Settings with(Settings.MassLimits massLimits, int supportPermille, long roofGearG) {
     Settings d = DEFAULTS;
     return new Settings(
         massLimits,

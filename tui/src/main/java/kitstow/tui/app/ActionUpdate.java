@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kitstow.planner.advice.PlanFigures;
+import kitstow.planner.model.Item;
 import kitstow.planner.report.StateFigures;
 import kitstow.tui.keys.Action;
 import kitstow.tui.view.CompareText;
@@ -74,7 +75,7 @@ final class ActionUpdate {
       case SHEET_ROOM -> to(state, work, Sheet.ROOM);
       case SHEET_FINDINGS -> to(state, work, Sheet.FINDINGS);
       case SHEET_COMPARE -> to(state, work, Sheet.COMPARE);
-      case SHEET_GEAR -> to(state, work, Sheet.GEAR);
+      case SHEET_GEAR -> toGear(state, work);
       case IMPORT -> Step.to(state.with(new Overlay.FileName("")));
       case SHEET_TRIP -> to(state, work, Sheet.TRIP);
       case SHEET_UTE -> to(state, work, Sheet.UTE);
@@ -213,6 +214,15 @@ final class ActionUpdate {
 
   private static Step to(AppState state, Work work, Sheet sheet) {
     return advised(state.with(work.with(work.looking().on(sheet))));
+  }
+
+  /** The gear list with what is chosen marked. */
+  private static Step toGear(AppState state, Work work) {
+    Looking gear = work.looking().on(Sheet.GEAR);
+    List<Item> items = work.design().scenario().items();
+    int row =
+        Things.item(work.loading(), work.looking().chosen()).map(items::indexOf).orElse(gear.row());
+    return advised(state.with(work.with(gear.atRow(row))));
   }
 
   private static Step looking(AppState state, Work work, Looking looking) {

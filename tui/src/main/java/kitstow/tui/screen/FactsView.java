@@ -25,6 +25,7 @@ import kitstow.tui.widget.Area;
 import kitstow.tui.widget.Frame;
 import kitstow.tui.widget.Gauge;
 import kitstow.tui.widget.Ink;
+import org.jspecify.annotations.Nullable;
 
 /** What is known of the chosen thing. */
 final class FactsView {
@@ -88,7 +89,7 @@ final class FactsView {
     }
     facts.add(new Fact(wishes(item), Ink.PLAIN));
     if (work.carrying().isPresent()) {
-      facts.add(legality(work, key));
+      facts.add(legality(work, placed, key));
     }
     if (placed != null && work.judged()) {
       tightest(work, placed, subjects).ifPresent(facts::add);
@@ -98,16 +99,23 @@ final class FactsView {
   }
 
   /** Whether what is carried may stand where it is held. */
-  private static Fact legality(Work work, String key) {
-    if (!work.judged()) {
+  private static Fact legality(Work work, @Nullable PlacedItem placed, String key) {
+    if (placed == null || !work.judged()) {
       return new Fact("carried; judging ...", Ink.STRONG);
     }
     boolean broken = false;
     for (Finding finding : work.report().get().brokenFindings()) {
       broken |= finding.subjectIds().contains(key);
     }
-    return broken
-        ? new Fact("carried; it may NOT stand here", Ink.BROKEN)
+    if (broken) {
+      return new Fact("carried; it may NOT stand here", Ink.BROKEN);
+    }
+    boolean heavy =
+        tightest(work, placed)
+            .filter(reading -> reading.margin().verdict() == Margin.Verdict.OVER)
+            .isPresent();
+    return heavy
+        ? new Fact("carried; too heavy here", Ink.BROKEN)
         : new Fact("carried; it may stand here", Ink.WITHIN);
   }
 
@@ -138,7 +146,7 @@ final class FactsView {
   }
 
   /** The tightest limit of those that this thing loads and others do not. */
-  private static Optional<Fact> tightest(Work work, PlacedItem placed, Subjects subjects) {
+  private static Optional<LimitReading> tightest(Work work, PlacedItem placed) {
     LimitReading tightest = null;
     for (LimitReading reading : work.report().get().tightest()) {
       boolean own =
@@ -149,7 +157,11 @@ final class FactsView {
         tightest = reading;
       }
     }
-    return Optional.ofNullable(tightest)
+    return Optional.ofNullable(tightest);
+  }
+
+  private static Optional<Fact> tightest(Work work, PlacedItem placed, Subjects subjects) {
+    return tightest(work, placed)
         .map(
             reading ->
                 new Fact(

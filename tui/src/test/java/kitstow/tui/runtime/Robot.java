@@ -13,7 +13,10 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Somebody at a terminal that exists in memory only: presses keys and waits for what is shown. */
 final class Robot implements AutoCloseable {
@@ -84,15 +87,26 @@ final class Robot implements AutoCloseable {
     return until(shown -> shown.contains(text), text);
   }
 
-  /** Waits until one of two texts is shown on the line of messages, and says which. */
-  String seesOneOf(String one, String other) {
-    until(shown -> message().startsWith(one) || message().startsWith(other), one + "|" + other);
-    return message().startsWith(one) ? one : other;
+  /** Waits until one of some texts is shown, and says which. */
+  String seesOneOf(String... texts) {
+    return oneOf(this::text, texts);
   }
 
-  private String message() {
-    String[] lines = text().split("\n", -1);
-    return lines[terminal.getTerminalSize().getRows() - 2];
+  /** Waits until one of some texts is on the line of messages, and says which. */
+  String saysOneOf(String... texts) {
+    return oneOf(() -> text().split("\n", -1)[terminal.getTerminalSize().getRows() - 2], texts);
+  }
+
+  private String oneOf(Supplier<String> where, String... texts) {
+    AtomicReference<String> seen = new AtomicReference<>("");
+    until(
+        shown -> {
+          String there = where.get();
+          Stream.of(texts).filter(there::contains).findFirst().ifPresent(seen::set);
+          return !seen.get().isEmpty();
+        },
+        String.join(" | ", texts));
+    return seen.get();
   }
 
   /** Waits until a text is shown no more. */
