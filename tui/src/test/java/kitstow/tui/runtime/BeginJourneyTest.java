@@ -6,7 +6,6 @@ import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyType;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.Item;
@@ -14,30 +13,15 @@ import kitstow.planner.model.Need;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.cli.CheckInput;
 import kitstow.tui.cli.InputFaults;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class BeginJourneyTest {
+class BeginJourneyTest extends OwnState {
   private static final String TABLE =
       """
       id,title,lengthMm,widthMm,heightMm,massKg,massSource,quantity,need,turns,bearsKg,reach
       crate,Crate of oranges,400,300,250,11.5,weighed,2,should,upright,20,daily
       tarp,Tarpaulin,600,300,150,4,label,1,nice,any,5,rare
       """;
-
-  @TempDir private Path folder;
-
-  @BeforeEach
-  void stateIsKeptInTheFolder() {
-    System.setProperty("kitstow.state", folder.resolve("state").toString());
-  }
-
-  @AfterEach
-  void stateIsKeptWhereItWas() {
-    System.clearProperty("kitstow.state");
-  }
 
   @Test
   void beginsWithNothingFitsFillsSearchesAndSaves() throws IOException {

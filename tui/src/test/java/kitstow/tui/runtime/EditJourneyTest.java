@@ -6,27 +6,12 @@ import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyType;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Gear is changed with figures that cannot be, then with good ones, and all is undone. */
-class EditJourneyTest {
+class EditJourneyTest extends OwnState {
   private static final Path REMOTE = Path.of("..", "scenarios", "remote-fortnight.json");
   private static final int STEPS = 50;
-
-  @TempDir private Path folder;
-
-  @BeforeEach
-  void stateIsKeptInTheFolder() {
-    System.setProperty("kitstow.state", folder.resolve("state").toString());
-  }
-
-  @AfterEach
-  void stateIsKeptWhereItWas() {
-    System.clearProperty("kitstow.state");
-  }
 
   @Test
   void refusesWhatCannotBeTakesWhatCanAndUndoesIt() {

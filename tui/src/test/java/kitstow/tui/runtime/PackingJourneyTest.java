@@ -14,29 +14,14 @@ import kitstow.planner.model.RuleKind;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.cli.CheckInput;
 import kitstow.tui.cli.InputFaults;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class PackingJourneyTest {
+class PackingJourneyTest extends OwnState {
   private static final String NO_OTHER = " No other space takes it";
   private static final String FITS = "it may stand here";
   private static final String HEAVY = "too heavy here";
   private static final String BARRED = "it may NOT stand here";
   private static final Path SHIPPED = Path.of("..", "scenarios");
-
-  @TempDir private Path folder;
-
-  @BeforeEach
-  void stateIsKeptInTheFolder() {
-    System.setProperty("kitstow.state", folder.resolve("state").toString());
-  }
-
-  @AfterEach
-  void stateIsKeptWhereItWas() {
-    System.clearProperty("kitstow.state");
-  }
 
   @Test
   void opensSearchesCarriesPinsSearchesRoundThePinComparesAndSaves() throws IOException {

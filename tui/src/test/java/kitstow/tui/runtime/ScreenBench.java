@@ -23,33 +23,18 @@ import kitstow.planner.model.Scenario;
 import kitstow.tui.Shipped;
 import kitstow.tui.edit.Design;
 import kitstow.tui.edit.Gear;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** How long a key takes to be seen while a search runs, and how soon the first screen stands. */
 @Tag("screen")
-class ScreenBench {
+class ScreenBench extends OwnState {
   private static final int UNITS = 200;
   private static final int KEYS = 200;
   private static final int STARTS = 10;
   private static final double PATIENCE_SECONDS = 120.0;
   private static final long LOOK_NANOS = 20_000_000L;
   private static final TerminalSize SIZE = new TerminalSize(120, 40);
-
-  @TempDir private Path folder;
-
-  @BeforeEach
-  void stateIsKeptInTheFolder() {
-    System.setProperty("kitstow.state", folder.resolve("state").toString());
-  }
-
-  @AfterEach
-  void stateIsKeptWhereItWas() {
-    System.clearProperty("kitstow.state");
-  }
 
   /** Each key goes to the next moment of the trip or back; it is seen when its number is shown. */
   @Test
