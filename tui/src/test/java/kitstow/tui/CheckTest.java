@@ -2,6 +2,7 @@ package kitstow.tui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
@@ -41,6 +42,20 @@ class CheckTest {
     assertThat(run.out()).contains("masses within on paper only: ");
     assertThat(StandardCharsets.US_ASCII.newEncoder().canEncode(run.out())).isTrue();
     Golden.assertSame("small/broken-plan.report.txt", run.outLines());
+  }
+
+  @Test
+  void aSupplyThatComesFromNowhereIsToldApartFromOneThatRunsOut() throws IOException {
+    JsonObject trip = JsonParser.parseString(Files.readString(Path.of(TRIP))).getAsJsonObject();
+    trip.getAsJsonObject("trip").add("supplies", new JsonArray());
+    Path file = folder.resolve("trip.json");
+    Files.writeString(file, trip.toString());
+    Run run = Run.of("check", file.toString(), PLAN);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
+        .contains("NO SOURCE named: food, fuel, water; see the states.")
+        .contains("NO SOURCE: Desert tracks takes 12.0 kg of food, and the supplies of the trip")
+        .doesNotContain("RUNS OUT");
   }
 
   @Test

@@ -112,6 +112,61 @@ public record Scenario(
     return with(title, note, other, modules, items, trailers, trip, overrides, stops);
   }
 
+  /**
+   * The same scenario with another tray and canopy, or the same ones elsewhere. Bays and spaces
+   * that the scenario itself adds to them stay only in one of the same size.
+   */
+  public Scenario withBody(Optional<Tray> onto, Optional<Canopy> box) {
+    boolean asLong = onto.map(Tray::size).equals(tray.map(Tray::size));
+    boolean asLarge = box.map(Canopy::size).equals(canopy.map(Canopy::size));
+    return new Scenario(
+        id,
+        title,
+        note,
+        settings,
+        ute,
+        onto,
+        box,
+        accessories,
+        uteBays,
+        asLong ? trayBays : List.of(),
+        asLarge ? canopyBays : List.of(),
+        uteSpaces,
+        asLong ? traySpaces : List.of(),
+        asLarge ? canopySpaces : List.of(),
+        modules,
+        items,
+        trailers,
+        trip,
+        overrides,
+        stops);
+  }
+
+  /** The same scenario with other accessories, or the same ones elsewhere. */
+  public Scenario withAccessories(List<Accessory> others) {
+    return new Scenario(
+        id,
+        title,
+        note,
+        settings,
+        ute,
+        tray,
+        canopy,
+        others,
+        uteBays,
+        trayBays,
+        canopyBays,
+        uteSpaces,
+        traySpaces,
+        canopySpaces,
+        modules,
+        items,
+        trailers,
+        trip,
+        overrides,
+        stops);
+  }
+
   /** The same scenario with other modules, or modules otherwise filled. */
   public Scenario withModules(List<ModuleChoice> others) {
     return with(title, note, ute, others, items, trailers, trip, overrides, stops);

@@ -11,6 +11,7 @@ import kitstow.planner.model.Need;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Settings;
 import kitstow.planner.packing.Wanted;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Packs as the trade does: what must come first, then heavy and bulky before light, each unit into
@@ -24,6 +25,12 @@ final class Construction {
 
   /** The same while only what is aboard counts: tight packings want poses of their own. */
   private static final int POSED_FILLING = 2;
+
+  /** How often, while only what is aboard counts, a unit goes where it leaves the fewest gaps. */
+  private static final double SNUG = 0.7;
+
+  /** How far the free surface of a place may be misjudged. */
+  private static final double FREE_NOISE = 0.3;
 
   /** Degrees of urgency that are told apart. */
   private static final int URGENT = 100;
@@ -119,52 +126,116 @@ final class Construction {
    * @param wild largest share, 0 for none
    */
   void insert(Packing packing, List<Integer> order, Random random, double blink, double wild) {
-    RigView view = packing.view();
     LoadSums sums = packing.sums(order);
-    long over = sums.overG();
     boolean report = problem.scenario().settings().massLimits() == Settings.MassLimits.REPORT;
     Map<Integer, Integer> poses = new HashMap<>();
     for (int unit : order) {
       Wanted wanted = problem.units().get(unit);
-      int pose =
-          blink > 0.0
-              ? poses.computeIfAbsent(problem.kindOf(unit), kind -> poseChoice(wanted, random))
-              : 0;
       boolean anyway = report && wanted.item().need() == Need.MUST;
-      int best = -1;
-      PlacedItem place = null;
-      double bestCost = Double.MAX_VALUE;
-      long bestOver = anyway ? Long.MAX_VALUE : over;
-      for (int i = 0; i < view.siteCount(); i++) {
-        int site = view.fromTheFront(i);
-        if (wild == 0.0 && view.leastReachMm(site) > bestCost && bestOver <= over) {
-          break;
-        }
-        if (!view.decoder().mayHold(wanted, site) || (blink > 0.0 && random.nextDouble() < blink)) {
-          continue;
-        }
-        PlacedItem found = packing.tryAt(unit, pose, site);
-        if (found == null) {
-          continue;
-        }
+      Spot spot = new Spot(unit, sums, anyway);
+      if (blink > 0.0 && problem.aim().fills() && random.nextDouble() < SNUG) {
+        snuggest(spot, packing, random, blink);
+      } else {
+        int pose =
+            blink > 0.0
+                ? poses.computeIfAbsent(problem.kindOf(unit), kind -> poseChoice(wanted, random))
+                : 0;
+        cheapest(spot, packing, pose, random, blink, wild);
+      }
+      spot.take(packing);
+    }
+  }
+
+  private void cheapest(
+      Spot spot, Packing packing, int pose, Random random, double blink, double wild) {
+    RigView view = packing.view();
+    Wanted wanted = problem.units().get(spot.unit);
+    for (int i = 0; i < view.siteCount(); i++) {
+      int site = view.fromTheFront(i);
+      if (wild == 0.0 && !spot.wants(view.leastReachMm(site), /* evenIfAlike= */ true)) {
+        break;
+      }
+      if (!view.decoder().mayHold(wanted, site) || (blink > 0.0 && random.nextDouble() < blink)) {
+        continue;
+      }
+      PlacedItem found = packing.tryAt(spot.unit, pose, site);
+      if (found != null) {
         double cost = view.decoder().cost(found.box(), found.space());
         cost += wild > 0.0 ? wild * random.nextDouble() * (cost + WILD_MM) : 0.0;
-        if (cost >= bestCost && bestOver <= over) {
-          continue;
-        }
-        long then = sums.overWithG(unit, found, site);
-        boolean better =
-            then <= over ? bestOver > over || cost < bestCost : anyway && then < bestOver;
-        if (better) {
-          best = site;
-          place = found;
-          bestCost = cost;
-          bestOver = Math.max(then, over);
+        spot.offer(found, pose, site, cost);
+      }
+    }
+  }
+
+  /** Of all spaces and turns those in which the unit has most of its surface against something. */
+  private void snuggest(Spot spot, Packing packing, Random random, double blink) {
+    RigView view = packing.view();
+    Wanted wanted = problem.units().get(spot.unit);
+    for (int site = 0; site < view.siteCount(); site++) {
+      if (!view.decoder().mayHold(wanted, site) || random.nextDouble() < blink) {
+        continue;
+      }
+      for (int pose = 1; pose <= wanted.poses().size(); pose++) {
+        PlacedItem found = packing.tryAt(spot.unit, pose, site);
+        if (found != null) {
+          double free = 1.0 - Contact.share(found, packing.in(site));
+          spot.offer(found, pose, site, free * (1.0 + FREE_NOISE * random.nextDouble()));
         }
       }
-      if (place != null) {
-        packing.put(unit, pose, best, place);
-        over = sums.overG();
+    }
+  }
+
+  /**
+   * The best place for a unit so far: without more overload than before, and of those the cheapest.
+   */
+  private static final class Spot {
+    private final int unit;
+    private final LoadSums sums;
+    private final boolean anyway;
+    private final long over;
+    private @Nullable PlacedItem place;
+    private int pose;
+    private int site = -1;
+    private double cost = Double.MAX_VALUE;
+    private long then;
+
+    /**
+     * No place as yet.
+     *
+     * @param anyway whether a place with more overload is better than none
+     */
+    Spot(int unit, LoadSums sums, boolean anyway) {
+      this.unit = unit;
+      this.sums = sums;
+      this.anyway = anyway;
+      this.over = sums.overG();
+      this.then = anyway ? Long.MAX_VALUE : over;
+    }
+
+    /** Whether a place that costs so much may be better. */
+    boolean wants(double costs, boolean evenIfAlike) {
+      return then > over || costs < cost || (evenIfAlike && costs == cost);
+    }
+
+    void offer(PlacedItem found, int poseChoice, int atSite, double costs) {
+      if (!wants(costs, /* evenIfAlike= */ false)) {
+        return;
+      }
+      long overThen = sums.overWithG(unit, found, atSite);
+      boolean better = overThen <= over ? then > over || costs < cost : anyway && overThen < then;
+      if (better) {
+        place = found;
+        pose = poseChoice;
+        site = atSite;
+        cost = costs;
+        then = Math.max(overThen, over);
+      }
+    }
+
+    void take(Packing packing) {
+      PlacedItem found = place;
+      if (found != null) {
+        packing.put(unit, pose, site, found);
       }
     }
   }

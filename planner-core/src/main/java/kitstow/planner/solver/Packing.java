@@ -177,6 +177,12 @@ final class Packing {
     }
   }
 
+  /** What stands in a space now. */
+  List<PlacedItem> in(int siteIndex) {
+    settle();
+    return ground.in(siteIndex);
+  }
+
   /** Items that have a place now. */
   List<PlacedItem> placed() {
     settle();

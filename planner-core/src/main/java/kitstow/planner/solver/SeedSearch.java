@@ -47,6 +47,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
     Budget budget = new Budget(seed, request.steps(), request.seconds(), nanos);
     Random random = new Random(seed);
     int[] urgency = new int[problem.units().size()];
+    NearFloor nearFloor = new NearFloor(request.scenario());
     boolean filled = false;
     int fillings = 0;
     long taken;
@@ -71,7 +72,10 @@ final class SeedSearch implements Callable<PlanningLoad> {
       }
       // A round may leave a score that is none, or one in which not everything counted.
       best.setScore(bar);
-    } while (taken > 0L && !stopped && !budget.spent());
+    } while (taken > 0L
+        && !stopped
+        && !budget.spent()
+        && (filled || !nearFloor.holds(packingOf(best))));
     return best;
   }
 

@@ -18,8 +18,8 @@ import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 /**
  * Every shipped scenario packed in every way, side by side: construction alone, the best of two
  * hundred constructions that stray at random, the plan packed by hand where there is one, and what
- * one search on one thread has after 1, 3, 10 and 30 seconds of processor time, so that what else
- * the machine does matters little. Prints a table for DEVELOPERS.md.
+ * searches on one thread find that are given 1, 3, 10 and 30 seconds of processor time, so that
+ * what else the machine does matters little. Prints a table for DEVELOPERS.md.
  */
 @Tag("demos")
 class DemosBench {
@@ -61,10 +61,8 @@ class DemosBench {
 
   private static Map<String, Entry> row(String name) {
     Scenario scenario = ShippedFiles.scenario(name);
-    TimedSearch search = TimedSearch.of(scenario, SEED, SECONDS[SECONDS.length - 1]);
     PackingProblem problem = new PackingProblem(scenario);
     PlanSearch.construct(problem, null);
-    search.last().origin().momentStepDeciNm().ifPresent(step -> problem.stepNm(step / 10.0));
 
     Map<String, Entry> row = new LinkedHashMap<>();
     row.put("construction", constructed(problem, new Random(SEED), 0.0));
@@ -81,7 +79,8 @@ class DemosBench {
             ? entry(problem, ShippedFiles.plan(name, scenario))
             : null);
     for (int seconds : SECONDS) {
-      row.put(seconds + " s", search.at(seconds).map(one -> entry(problem, one)).orElse(null));
+      LoadPlan plan = TimedSearch.of(scenario, SEED, seconds).last();
+      row.put(seconds + " s", entry(problem, plan));
     }
     return row;
   }

@@ -19,6 +19,8 @@ public record EditRow(Part part, String id) {
     TRAILER("Trailers", "another trailer"),
     /** What is used along the way. */
     USE("Used along the way", ""),
+    /** The ute with its tray and canopy. */
+    VEHICLE("Vehicle", ""),
     /** Axle loads as weighed. */
     WEIGHING("Weighing", ""),
     /** A part that can come off. */

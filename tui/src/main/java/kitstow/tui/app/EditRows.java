@@ -17,7 +17,8 @@ import kitstow.tui.edit.TankEditor;
 public final class EditRows {
   private static final List<Part> TRIP =
       List.of(Part.PERSON, Part.LEG, Part.TRAILER, Part.USE, Part.NAME);
-  private static final List<Part> UTE = List.of(Part.MODULE, Part.TANK, Part.PART, Part.WEIGHING);
+  private static final List<Part> UTE =
+      List.of(Part.VEHICLE, Part.MODULE, Part.TANK, Part.PART, Part.WEIGHING);
 
   private EditRows() {}
 
@@ -49,8 +50,13 @@ public final class EditRows {
       case PART -> scenario.ute().parts().stream().map(RemovablePart::id).toList();
       case TANK -> TankEditor.all(scenario).stream().map(Tank::id).toList();
       case MODULE -> scenario.modules().stream().map(choice -> choice.module().id()).toList();
-      case NAME, USE, WEIGHING -> List.of(part.title());
+      case NAME, USE, WEIGHING, VEHICLE -> List.of(part.title());
     };
+  }
+
+  /** The number of a row; that of the first where there is none such. */
+  static int rowOf(Work work, Part part, String id) {
+    return Math.max(0, of(work).indexOf(new EditRow(part, id)));
   }
 
   /** The marked row. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import kitstow.planner.model.Leg;
 import kitstow.planner.model.Scenario;
 import kitstow.tui.app.EditRow.Part;
+import kitstow.tui.edit.BodyEditor;
 import kitstow.tui.edit.ConsumptionEditor;
 import kitstow.tui.edit.Design;
 import kitstow.tui.edit.Editor;
@@ -20,7 +21,8 @@ import kitstow.tui.edit.WeighingEditor;
 import kitstow.tui.keys.Action;
 
 /**
- * Editing trip, trailers, tanks, modules and weighing: change, add, remove, drive in another order.
+ * Editing trip, trailers, tray and canopy, tanks, modules and weighing: change, add, remove, drive
+ * in another order.
  */
 final class EditUpdate {
   private EditUpdate() {}
@@ -38,10 +40,11 @@ final class EditUpdate {
   }
 
   private static Step changed(AppState state, Work work, EditRow row) {
-    return FormUpdate.open(state, editor(work.design(), row));
+    return FormUpdate.open(state, editor(work, row));
   }
 
-  private static Editor editor(Design design, EditRow row) {
+  private static Editor editor(Work work, EditRow row) {
+    Design design = work.design();
     Scenario scenario = design.scenario();
     return switch (row.part()) {
       case NAME -> new NameEditor(scenario);
@@ -49,6 +52,7 @@ final class EditUpdate {
       case LEG -> new LegEditor(scenario, EditRows.leg(scenario, row.id()));
       case TRAILER -> new TrailerEditor(scenario, EditRows.trailer(scenario, row.id()));
       case USE -> new ConsumptionEditor(scenario);
+      case VEHICLE -> new BodyEditor(design, work.catalogue());
       case WEIGHING -> new WeighingEditor(scenario);
       case PART -> new PartEditor(EditRows.part(scenario, row.id()).orElseThrow());
       case TANK -> new TankEditor(EditRows.tank(scenario, row.id()).orElseThrow());
@@ -57,9 +61,10 @@ final class EditUpdate {
   }
 
   private static Step added(AppState state, Work work, Part part) {
-    return part == Part.MODULE
+    // What is added to a vehicle is a module.
+    return part == Part.MODULE || part == Part.VEHICLE
         ? Step.to(state.with(new Overlay.Pick(Picked.MODULE, "", 0)))
-        : FormUpdate.open(state, editor(work.design(), new EditRow(part, "")));
+        : FormUpdate.open(state, editor(work, new EditRow(part, "")));
   }
 
   private static Step removed(AppState state, Work work, EditRow row) {
@@ -82,7 +87,7 @@ final class EditUpdate {
           EditRows.module(scenario, row.id())
               .map(one -> gone(state, one.module().title(), Modules.without(design, one)))
               .orElse(Step.to(state));
-      case NAME, USE, WEIGHING, TANK, PART -> Step.to(state);
+      case NAME, USE, VEHICLE, WEIGHING, TANK, PART -> Step.to(state);
     };
   }
 
@@ -124,7 +129,7 @@ final class EditUpdate {
   }
 
   private static Optional<String> notAdded(Work work, Part part) {
-    if (part.more().isEmpty()) {
+    if (part.more().isEmpty() && part != Part.VEHICLE) {
       return Optional.of("there is one of this only");
     }
     boolean full =
@@ -143,7 +148,8 @@ final class EditUpdate {
       case MODULE ->
           EditRows.module(scenario, row.id()).flatMap(one -> Modules.needed(scenario, one));
       case TRAILER -> Optional.empty();
-      case NAME, USE, WEIGHING, TANK, PART -> Optional.of("it cannot be removed, only changed");
+      case NAME, USE, VEHICLE, WEIGHING, TANK, PART ->
+          Optional.of("it cannot be removed, only changed");
     };
   }
 

@@ -19,8 +19,12 @@ final class Mends {
     if (work.advice().flatMap(Advice::mends).isEmpty()) {
       return Optional.of("what would mend it is being tried out; page 6 shows it");
     }
-    return first(work).isEmpty()
-        ? Optional.of("nothing is broken that could be mended")
-        : Optional.empty();
+    if (first(work).isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        work.report().filter(report -> report.broken()).isPresent()
+            ? "no change that would mend it was found; s searches for another plan"
+            : "nothing is broken");
   }
 }

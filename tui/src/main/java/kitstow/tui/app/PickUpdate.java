@@ -78,11 +78,12 @@ final class PickUpdate {
                   + " mm."));
     }
     List<ModuleChoice> modules = after.get().scenario().modules();
-    int row = modules.size() - 1;
+    ModuleChoice last = modules.get(modules.size() - 1);
+    int row = EditRows.rowOf(work.with(after.get()), EditRow.Part.MODULE, last.module().id());
     Work at = work.with(work.looking().atRow(row));
     Step added = FormUpdate.done(state.with(at), "add " + entry.title(), after.get());
     return added.state().overlay().equals(Overlay.NONE)
-        ? added.to(bayOf(after.get(), modules.get(row)))
+        ? added.to(bayOf(after.get(), last))
         : added;
   }
 

@@ -50,8 +50,14 @@ public final class Bays {
 
   /** Whether nothing stands in a bay, nor reaches into it from another one. */
   public boolean isFree(Bay bay) {
+    return reachingInto(bay).isEmpty();
+  }
+
+  /** The modules that stand in a bay or reach into it from another one. */
+  List<FittedModule> reachingInto(Bay bay) {
     return rig.modules().values().stream()
-        .noneMatch(fitted -> Boxes.overlap(fitted.box(), bay.box()) && !isHost(fitted, bay));
+        .filter(fitted -> Boxes.overlap(fitted.box(), bay.box()) && !isHost(fitted, bay))
+        .toList();
   }
 
   private boolean isHost(FittedModule fitted, Bay bay) {

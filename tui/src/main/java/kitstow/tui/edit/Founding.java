@@ -4,38 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.MassSource;
-import kitstow.planner.model.Tray;
 import kitstow.planner.model.Ute;
 
 /** A new scenario: which ute, tray and canopy, where they stand, who drives. */
 public final class Founding implements Editor {
-  private static final String NONE = "none";
-  private static final Field.Range PLACE = new Field.Range(0L, 9_000L);
   private static final Field.Range DISTANCE = new Field.Range(0L, 20_000_000L);
-  private static final Field.Range DECK = new Field.Range(300L, 2_000L);
   private static final long MOST_PERSON_G = 400_000L;
-
-  /** As the names of trays tell it. */
-  private static final Pattern AXLE = Pattern.compile("rear axle (\\d+) mm behind its front edge");
 
   private final Catalogue catalogue;
   private final Field name = Field.text("Name");
   private final Field ute;
-  private final Field tray;
-  private final Field canopy;
-  private final Field axle =
-      Field.figureIfAny(
-          "Rear axle behind tray front", Measures::lengthMm, PLACE, "measure it, e.g. 330 mm");
-  private final Field deck = Field.length("Deck above ground", DECK);
-  private final Field gap =
-      Field.figureIfAny("Canopy behind tray front", Measures::lengthMm, PLACE, "e.g. 300 mm");
+  private final Body body;
   private final Field driver = Field.mass("Driver", MOST_PERSON_G);
   private final Field distance =
       Field.figure("Distance", Measures::distanceM, DISTANCE, "e.g. 320, 320 km, 200 mi");
@@ -43,17 +24,8 @@ public final class Founding implements Editor {
   /** A form for a new scenario from the entries of a catalogue. */
   public Founding(Catalogue catalogue) {
     this.catalogue = catalogue;
-    this.ute = Field.words("Ute", titles(catalogue.utes(), Ute::title, List.of()));
-    this.tray = Field.words("Tray", titles(catalogue.trays(), Tray::title, List.of(NONE)));
-    this.canopy = Field.words("Canopy", titles(catalogue.canopies(), Canopy::title, List.of(NONE)));
-  }
-
-  private static <T> List<String> titles(
-      List<T> entries, Function<T, String> title, List<String> others) {
-    List<String> titles = new ArrayList<>();
-    entries.forEach(entry -> titles.add(title.apply(entry)));
-    titles.addAll(others);
-    return titles;
+    this.body = new Body(catalogue);
+    this.ute = Field.words("Ute", catalogue.utes().stream().map(Ute::title).toList());
   }
 
   @Override
@@ -68,79 +40,34 @@ public final class Founding implements Editor {
 
   @Override
   public List<Field> fields() {
-    return List.of(name, ute, tray, canopy, axle, gap, deck, driver, distance);
+    List<Field> fields = new ArrayList<>(List.of(name, ute));
+    fields.addAll(body.fields());
+    fields.addAll(List.of(driver, distance));
+    return fields;
   }
 
   @Override
   public List<String> texts() {
-    return List.of(
-        "",
-        ute.words().get(0),
-        tray.words().get(0),
-        canopy.words().get(0),
-        "",
-        "",
-        "930 mm",
-        "",
-        "300 km");
+    List<String> texts = new ArrayList<>(List.of("", ute.words().get(0)));
+    texts.addAll(body.texts());
+    texts.addAll(List.of("", "300 km"));
+    return texts;
   }
 
   @Override
   public Optional<String> fault(Form form, Field field) {
-    Optional<Tray> on = tray(form);
-    Optional<Canopy> in = canopy(form);
-    if (field == name && fileName(form).isEmpty()) {
-      return Optional.of("with a letter or a digit in it");
-    }
-    if (field == canopy && in.isPresent() && on.isEmpty()) {
-      return Optional.of("stands on a tray only");
-    }
-    int tooLongMm = -rest(on, in);
-    if (field == canopy && in.isPresent() && tooLongMm > 0) {
-      return Optional.of(tooLongMm + " mm longer than the tray");
-    }
-    if (field == axle && on.isPresent() && form.text(axle).isBlank() && told(on).isEmpty()) {
-      return Optional.of("measure it, e.g. 330 mm");
-    }
-    return Optional.empty();
+    return field == name && fileName(form).isEmpty()
+        ? Optional.of("with a letter or a digit in it")
+        : body.fault(form, field);
   }
 
   @Override
   public Optional<String> note(Form form, Field field) {
-    if (field == axle && form.text(axle).isBlank() && told(tray(form)).isPresent()) {
-      return Optional.of(told(tray(form)).getAsInt() + " mm, as its name says; measure yours");
-    }
-    if (field == gap && form.text(gap).isBlank() && canopy(form).isPresent()) {
-      return Optional.of(rest(tray(form), canopy(form)) + " mm, flush with the tray's rear");
-    }
-    if (field == deck) {
-      return Optional.of("invented; measure yours");
-    }
-    return Optional.empty();
+    return body.note(form, field, vehicle(form));
   }
 
-  private Optional<Tray> tray(Form form) {
-    int at = tray.words().indexOf(form.text(tray));
-    return at < catalogue.trays().size()
-        ? Optional.of(catalogue.trays().get(at))
-        : Optional.empty();
-  }
-
-  private Optional<Canopy> canopy(Form form) {
-    int at = canopy.words().indexOf(form.text(canopy));
-    return at < catalogue.canopies().size()
-        ? Optional.of(catalogue.canopies().get(at))
-        : Optional.empty();
-  }
-
-  private static int rest(Optional<Tray> on, Optional<Canopy> in) {
-    return on.map(one -> one.size().lengthMm()).orElse(0)
-        - in.map(one -> one.size().lengthMm()).orElse(0);
-  }
-
-  private static OptionalInt told(Optional<Tray> on) {
-    Matcher found = AXLE.matcher(on.map(Tray::title).orElse(""));
-    return found.find() ? OptionalInt.of(Integer.parseInt(found.group(1))) : OptionalInt.empty();
+  private Ute vehicle(Form form) {
+    return catalogue.utes().get(form.word(ute));
   }
 
   /** The name as a file and an id may have it: small letters, digits and hyphens; "" for none. */
@@ -154,19 +81,14 @@ public final class Founding implements Editor {
 
   /** What a sound form makes: everything where it stands, no modules, no gear. */
   public Design made(Form form) {
-    Optional<Tray> on = tray(form);
-    long axleMm = form.text(axle).isBlank() ? told(on).orElse(0) : form.value(axle);
-    Ute vehicle = catalogue.utes().get(form.word(ute));
-    int frontXMm = vehicle.wheelbaseMm() - Math.toIntExact(axleMm);
-    int behindMm =
-        form.text(gap).isBlank() ? rest(on, canopy(form)) : Math.toIntExact(form.value(gap));
+    Ute vehicle = vehicle(form);
     NewScenario start =
         new NewScenario(
             fileName(form),
             form.text(name).strip(),
             vehicle,
-            on.map(one -> NewScenario.at(one, frontXMm, Math.toIntExact(form.value(deck)))),
-            canopy(form).map(one -> NewScenario.at(one, behindMm)));
+            body.trayOn(vehicle, form),
+            body.canopyOn(form));
     return start.made(
         Words.mass(form.value(driver), MassSource.ESTIMATE, Optional.empty()),
         form.value(distance) / 1000.0);

@@ -69,15 +69,24 @@ public final class ModuleEditor implements Editor {
         Words.of(choice.need()));
   }
 
-  /** Another module that stands in the bay that is chosen. */
+  /** Another module that stands in the bay that is chosen, or reaches into it. */
   @Override
   public Optional<String> note(Form form, Field field) {
-    return field == stands
-        ? chosen(form)
-            .flatMap(bay -> bays.in(bay.id()))
+    Optional<Bay> bay = field == stands ? chosen(form) : Optional.empty();
+    Optional<String> there =
+        bay.flatMap(one -> bays.in(one.id()))
             .filter(other -> !other.module().id().equals(choice.module().id()))
-            .map(other -> "in the place of " + other.module().title())
-        : Optional.empty();
+            .map(other -> "in the place of " + other.module().title());
+    return there.or(() -> bay.flatMap(this::fouled));
+  }
+
+  private Optional<String> fouled(Bay bay) {
+    List<String> others =
+        bays.reachingInto(bay).stream()
+            .filter(other -> !other.module().id().equals(choice.module().id()))
+            .map(other -> other.module().title())
+            .toList();
+    return others.isEmpty() ? Optional.empty() : Optional.of("fouls " + String.join(", ", others));
   }
 
   private Optional<Bay> chosen(Form form) {

@@ -66,7 +66,7 @@ record NewScenario(String id, String title, Ute ute, Optional<Tray> tray, Option
             title,
             NOTE,
             Settings.DEFAULTS,
-            bare(),
+            under(tray, ute),
             tray,
             canopy,
             List.of(),
@@ -83,8 +83,8 @@ record NewScenario(String id, String title, Ute ute, Optional<Tray> tray, Option
     return Design.unpacked(scenario);
   }
 
-  /** The ute without its tub where a tray stands in its place. */
-  private Ute bare() {
+  /** A ute without its tub where a tray stands in its place. */
+  static Ute under(Optional<Tray> tray, Ute ute) {
     List<RemovablePart> parts = new ArrayList<>();
     for (RemovablePart part : ute.parts()) {
       boolean off = tray.isPresent() && part.id().equals(TUB);

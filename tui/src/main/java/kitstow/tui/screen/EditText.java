@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kitstow.planner.model.Bay;
+import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Consumption;
 import kitstow.planner.model.EmptyAxleLoads;
 import kitstow.planner.model.KnownMass;
@@ -19,6 +20,7 @@ import kitstow.planner.model.Seat;
 import kitstow.planner.model.Surface;
 import kitstow.planner.model.Tank;
 import kitstow.planner.model.Trailer;
+import kitstow.planner.model.Tray;
 import kitstow.tui.app.EditRow;
 import kitstow.tui.app.EditRows;
 import kitstow.tui.edit.Bays;
@@ -41,6 +43,7 @@ record EditText(String name, String facts) {
       case TRAILER ->
           EditRows.trailer(scenario, row.id()).map(one -> of(one, scenario)).orElseThrow();
       case USE -> used(scenario.trip().consumption());
+      case VEHICLE -> vehicle(scenario);
       case WEIGHING -> weighed(scenario.ute().empty());
       case PART ->
           EditRows.part(scenario, row.id())
@@ -134,6 +137,14 @@ record EditText(String name, String facts) {
             + " kg a head, gas "
             + Measures.thousandths(used.gasGPerDay())
             + " kg");
+  }
+
+  private static EditText vehicle(Scenario scenario) {
+    return new EditText(
+        scenario.ute().title(),
+        scenario.tray().map(Tray::title).orElse("no tray")
+            + "; "
+            + scenario.canopy().map(Canopy::title).orElse("no canopy"));
   }
 
   private static EditText weighed(EmptyAxleLoads empty) {

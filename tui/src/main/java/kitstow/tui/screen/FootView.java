@@ -1,9 +1,14 @@
 package kitstow.tui.screen;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitstow.tui.app.AppState;
+import kitstow.tui.app.Sheet;
 import kitstow.tui.app.Work;
 import kitstow.tui.keys.Action;
 import kitstow.tui.keys.Binding;
@@ -18,6 +23,12 @@ import kitstow.tui.widget.Ink;
 final class FootView {
   private static final Set<Action> ALWAYS = EnumSet.of(Action.BACK, Action.HELP, Action.QUIT);
 
+  /** What pages of text are there to do. */
+  private static final Map<Sheet, Set<Action>> OWN =
+      Map.of(
+          Sheet.FINDINGS, EnumSet.of(Action.MEND, Action.LEVER),
+          Sheet.COMPARE, EnumSet.of(Action.KEEP));
+
   private FootView() {}
 
   static void draw(Frame frame, Area area, AppState state) {
@@ -27,7 +38,7 @@ final class FootView {
     frame.paint(keys, Ink.BAR);
     int end = right(frame, keys, state);
     int x = 1;
-    for (Binding binding : KeyMap.in(state.place())) {
+    for (Binding binding : ownFirst(state)) {
       if (binding.label().isEmpty() || ALWAYS.contains(binding.action())) {
         continue;
       }
@@ -36,6 +47,18 @@ final class FootView {
       }
       x += key(frame, keys, x, binding) + 2;
     }
+  }
+
+  /** The keys of the place, those first that the page that is shown is there for. */
+  private static List<Binding> ownFirst(AppState state) {
+    Set<Action> own =
+        state
+            .work()
+            .map(work -> OWN.getOrDefault(work.looking().sheet(), Set.of()))
+            .orElse(Set.of());
+    List<Binding> keys = new ArrayList<>(KeyMap.in(state.place()));
+    keys.sort(Comparator.comparing(binding -> !own.contains(binding.action())));
+    return keys;
   }
 
   /** What a search still leaves home. */

@@ -53,9 +53,16 @@ final class FormView {
     String shown = here ? (words ? "< " + text + " >" : text + "_") : text;
     Area right = row.rightOf(title + 2);
     Ink ink = !here ? Ink.PLAIN : form.overwrites() ? Ink.PICKED : Ink.STRONG;
-    int taken = frame.text(right, 0, 0, shown, ink);
     boolean wrong = form.fault(field).isPresent();
-    frame.text(right, taken + 2, 0, remark(form, field), wrong ? Ink.BROKEN : Ink.PLAIN);
+    String remark = remark(form, field);
+    int taken = frame.text(right, 0, 0, wrong ? cut(shown, right, remark) : shown, ink);
+    frame.text(right, taken + 2, 0, remark, wrong ? Ink.BROKEN : Ink.PLAIN);
+  }
+
+  /** What is wrong with a field is seen even where the field is long. */
+  private static String cut(String shown, Area area, String remark) {
+    int most = Math.max(LEAST_TITLE, area.columns() - remark.length() - 2);
+    return shown.length() <= most ? shown : shown.substring(0, most - 1) + "…";
   }
 
   private static String remark(Form form, Field field) {
@@ -71,7 +78,8 @@ final class FormView {
       return;
     }
     int y = 0;
-    for (String line : Page.wrapped(form.text() + "  " + remark, area.columns())) {
+    String whole = remark.isEmpty() ? form.text() : form.text() + "; " + remark;
+    for (String line : Page.wrapped(whole, area.columns())) {
       frame.text(area, 0, y, line, Ink.PLAIN);
       y++;
     }

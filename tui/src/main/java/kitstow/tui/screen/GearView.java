@@ -52,6 +52,9 @@ final class GearView {
           ink);
       frame.target(row, new Target.Row(first + y));
     }
+    if (items.isEmpty()) {
+      frame.text(rows, 2, 0, "None yet: n adds from the catalogue, i reads a table.", Ink.PLAIN);
+    }
     Lines.more(frame, rows, first, items.size());
   }
 

@@ -111,10 +111,10 @@ final class HeadView {
             : Figures.marginKg(margin.marginKg()) + " kg left")
         + " ±"
         + Figures.loadKg(margin.rssKg())
+        + " in moment "
+        + states.number(reading.state().id())
         + ": "
-        + subjects.limit(reading.rule(), reading.subjectId())
-        + ", moment "
-        + states.number(reading.state().id());
+        + subjects.limit(reading.rule(), reading.subjectId());
   }
 
   /** The ink of a report's answer. */

@@ -15,6 +15,7 @@ import kitstow.tui.widget.Lines;
 /** Things of the catalogue to pick one from. */
 final class PickView {
   private static final int FIGURES_COLUMNS = 28;
+  private static final int MASS_COLUMNS = 10;
   private static final int HEAD_ROWS = 2;
 
   private PickView() {}
@@ -42,16 +43,13 @@ final class PickView {
           (here ? "> " : "  ") + entry.title(),
           ink);
       SizeMm size = entry.size();
+      Area figures = row.rightOf(row.columns() - FIGURES_COLUMNS);
       frame.textRight(
-          row.left(row.columns() - 1),
+          figures.left(MASS_COLUMNS), 0, Figures.near(entry.massG() / 1000.0, 1) + " kg", ink);
+      frame.textRight(
+          figures.left(FIGURES_COLUMNS - 1),
           0,
-          Figures.near(entry.massG() / 1000.0, 1)
-              + " kg  "
-              + size.lengthMm()
-              + "x"
-              + size.widthMm()
-              + "x"
-              + size.heightMm(),
+          size.lengthMm() + "x" + size.widthMm() + "x" + size.heightMm(),
           ink);
       frame.target(row, new Target.Row(first + y));
     }

@@ -1,5 +1,6 @@
 package kitstow.tui.screen;
 
+import java.nio.file.Path;
 import kitstow.tui.app.Shelf;
 import kitstow.tui.keys.Target;
 import kitstow.tui.view.Page;
@@ -20,7 +21,7 @@ final class ShelfView {
   static void draw(Frame frame, Area area, Shelf shelf) {
     frame.paint(area.top(1), Ink.BAR);
     frame.text(area, 1, 0, "kitstow: what goes where in a ute with a tray and a canopy", Ink.BAR);
-    frame.text(area, 1, 2, "Scenarios in " + shelf.folder(), Ink.STRONG);
+    frame.text(area, 1, 2, "Scenarios in " + named(shelf.folder()), Ink.STRONG);
     Area list = area.belowTop(HEAD_ROWS).aboveBottom(NOTE_ROWS);
     if (shelf.entries().isEmpty()) {
       frame.text(
@@ -48,6 +49,11 @@ final class ShelfView {
     }
     Lines.more(frame, list, first, shelf.entries().size());
     note(frame, area.bottom(NOTE_ROWS), shelf.entries().get(shelf.row()).note());
+  }
+
+  /** The folder as it was given; the one that the program runs in by its whole name. */
+  private static Path named(Path folder) {
+    return folder.toString().isEmpty() ? folder.toAbsolutePath() : folder;
   }
 
   private static void note(Frame frame, Area area, String note) {

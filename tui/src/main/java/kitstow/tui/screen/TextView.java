@@ -117,9 +117,11 @@ final class TextView {
       lines.addAll(
           page.paragraph(
               "",
-              mends.isPresent()
-                  ? "a carries out the first mend that is told; u takes it back."
-                  : "What would mend it is being tried out ..."));
+              mends.isEmpty()
+                  ? "What would mend it is being tried out ..."
+                  : mends.get().stream().anyMatch(mend -> !mend.steps().isEmpty())
+                      ? "a carries out the first mend that is told; u takes it back."
+                      : "No change that would mend it was found; s searches for another plan."));
       lines.add("");
     }
     lines.addAll(levers(report, work, page));

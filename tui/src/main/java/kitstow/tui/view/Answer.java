@@ -52,14 +52,28 @@ public final class Answer {
                   + first(report.overriddenFindings(), subjects)
                   + "; see the findings."));
     }
+    lines.addAll(shortfalls(report, page));
+    return lines;
+  }
+
+  /** What runs out, and what there never was. */
+  private static List<String> shortfalls(CheckReport report, Page page) {
     Set<String> out = new TreeSet<>();
+    Set<String> unnamed = new TreeSet<>();
     for (Shortfall one : report.situation().timeline().shortfalls()) {
-      out.add(one.kind().name().toLowerCase(Locale.ROOT));
+      boolean named = SuppliesText.isNamed(report.situation().loading(), one.kind());
+      (named ? out : unnamed).add(one.kind().name().toLowerCase(Locale.ROOT));
     }
+    List<String> lines = new ArrayList<>();
     if (!out.isEmpty()) {
       lines.addAll(
           page.paragraph(
               "", "RUNS OUT on the way: " + String.join(", ", out) + "; see the states."));
+    }
+    if (!unnamed.isEmpty()) {
+      lines.addAll(
+          page.paragraph(
+              "", "NO SOURCE named: " + String.join(", ", unnamed) + "; see the states."));
     }
     return lines;
   }

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import kitstow.planner.advice.PlanFigures;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.RuleId;
@@ -62,6 +63,7 @@ public final class CompareText {
     for (Column column : columns) {
       table.rest(column.title());
     }
+    row(table, "Canopy", CompareText::canopy);
     best(
         table,
         "Answer",
@@ -232,6 +234,10 @@ public final class CompareText {
         + in(column, room)
         + ", before "
         + (own ? "its rating" : column.subjects().limit(left.rule(), left.subjectId()));
+  }
+
+  private static String canopy(Column column) {
+    return column.loading().scenario().canopy().map(Canopy::title).orElse("none");
   }
 
   private static String home(Column column) {

@@ -38,7 +38,8 @@ final class MendText {
   /** What takes off most where nothing is enough. */
   private static String most(Mend mend, Finding finding, Subjects subjects) {
     if (mend.steps().isEmpty()) {
-      return ", nor anything left at home that may stay home.";
+      return ", nor anything left at home that may stay home"
+          + (subjects.pinned() ? "; what is pinned was left where it is." : ".");
     }
     List<String> left = left(mend, subjects);
     int told = Math.min(MOST_TOLD, left.size());

@@ -11,6 +11,9 @@ import kitstow.planner.statics.Bound;
 
 /** A plan that was searched for: how it was found, and the report on it. */
 public final class PlanText {
+  /** A search ends when its plan is as near the floor as this. */
+  private static final double NEAR_PERCENT = 0.5;
+
   private final CheckReport report;
   private final Searched searched;
   private final List<Mend> mends;
@@ -106,7 +109,9 @@ public final class PlanText {
         + Figures.near(Math.ceil(bound.gapPercentOfWhole()), 0)
         + " % of the whole, "
         + Figures.near(Math.ceil(bound.gapMm()), 0)
-        + " mm of mean place. The floor pours gear like water; the true best is usually nearer the"
-        + " plan.";
+        + " mm of mean place. "
+        + (bound.gapPercentOfWhole() <= NEAR_PERCENT
+            ? "That is near enough for a search to end before its time."
+            : "The floor pours gear like water; the true best is usually nearer the plan.");
   }
 }

@@ -191,7 +191,9 @@ public final class ReasonsText {
   /** A rule that bars a thing, in a few words. */
   private static String bar(RuleId rule) {
     return switch (rule) {
-      case FORBIDDEN_PAIR, GAS_OUTSIDE, FUEL_OUTSIDE -> "barred by company";
+      case FORBIDDEN_PAIR -> "beside what it must not ride with";
+      case GAS_OUTSIDE -> "closed in, where gas must not ride";
+      case FUEL_OUTSIDE -> "closed in, where fuel must not ride";
       case UNDER_COVER -> "in the open, where it would get wet";
       case ROOF_GEAR -> "on a roof, too heavy for one";
       case CAB_REACH -> "outside the cab";

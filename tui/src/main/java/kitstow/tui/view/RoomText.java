@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.RuleId;
 import kitstow.planner.report.SpaceRoom;
 
 /** What still goes into each space, the largest gap first. */
@@ -36,10 +37,7 @@ public final class RoomText {
           Figures.near(room.tenMore().tightestKg(), 1),
           room.left()
               .map(
-                  left ->
-                      subjects.limit(left.rule(), left.subjectId())
-                          + ", state "
-                          + states.number(left.stateId()))
+                  left -> before(room, left, subjects) + ", state " + states.number(left.stateId()))
               .orElse(""));
     }
     if (table.isEmpty()) {
@@ -56,6 +54,11 @@ public final class RoomText {
                 + " what 10 kg more there add to the overhang moment, and to the load on the limit"
                 + " that is tightest now."));
     return lines;
+  }
+
+  private static String before(SpaceRoom room, SpaceRoom.Left left, Subjects subjects) {
+    boolean own = left.rule() == RuleId.SPACE_RATING && left.subjectId().equals(room.space().id());
+    return own ? "its rating" : subjects.limit(left.rule(), left.subjectId());
   }
 
   private static long gapMm3(SpaceRoom room) {

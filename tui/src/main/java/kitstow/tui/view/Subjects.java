@@ -22,9 +22,11 @@ public final class Subjects {
   private final Map<String, String> items = new LinkedHashMap<>();
   private final Map<String, String> modules = new LinkedHashMap<>();
   private final Map<String, String> others = new LinkedHashMap<>();
+  private final boolean pinned;
 
   /** Names of all that a loading and its scenario hold. */
   public Subjects(Loading loading) {
+    this.pinned = loading.scenario().items().stream().anyMatch(item -> item.pin().isPresent());
     Map<String, Integer> uses = new TreeMap<>();
     for (ModuleChoice choice : loading.scenario().modules()) {
       uses.merge(choice.module().title(), 1, Integer::sum);
@@ -66,6 +68,11 @@ public final class Subjects {
   private String inHost(String hostId, String title) {
     String host = modules.get(hostId);
     return host == null ? title : host + ": " + title;
+  }
+
+  /** Whether any gear must stand where it is. */
+  boolean pinned() {
+    return pinned;
   }
 
   /** Name of a module, with its id where several have that title. */

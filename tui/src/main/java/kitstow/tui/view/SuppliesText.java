@@ -19,22 +19,38 @@ final class SuppliesText {
     List<String> lines = new ArrayList<>();
     for (Shortfall one : shortfalls) {
       boolean litres = one.kind() == SupplyKind.FUEL || one.kind() == SupplyKind.WATER;
+      String kind = one.kind().name().toLowerCase(Locale.ROOT);
+      String leg = title(loading, one.legId());
+      String missing = Figures.loadKg(one.missingMlOrG() / 1000.0) + (litres ? " L" : " kg");
       lines.addAll(
-          page.paragraph(
-              "RUNS OUT: ",
-              one.kind().name().toLowerCase(Locale.ROOT)
-                  + " on "
-                  + title(loading, one.legId())
-                  + ", "
-                  + Figures.near(one.from().km(), 0)
-                  + " km and "
-                  + Figures.near(one.from().days(), 1)
-                  + " days after departure; the leg takes "
-                  + Figures.loadKg(one.missingMlOrG() / 1000.0)
-                  + (litres ? " L" : " kg")
-                  + " more."));
+          isNamed(loading, one.kind())
+              ? page.paragraph(
+                  "RUNS OUT: ",
+                  kind
+                      + " on "
+                      + leg
+                      + ", "
+                      + Figures.near(one.from().km(), 0)
+                      + " km and "
+                      + Figures.near(one.from().days(), 1)
+                      + " days after departure; the leg takes "
+                      + missing
+                      + " more.")
+              : page.paragraph(
+                  "NO SOURCE: ",
+                  leg
+                      + " takes "
+                      + missing
+                      + " of "
+                      + kind
+                      + ", and the supplies of the trip name nothing that holds any."));
     }
     return lines;
+  }
+
+  /** Whether the trip names what a supply comes from. */
+  static boolean isNamed(Loading loading, SupplyKind kind) {
+    return loading.scenario().trip().orders().stream().anyMatch(order -> order.kind() == kind);
   }
 
   /** For each supply the leg that ends with least left, and the last one. */

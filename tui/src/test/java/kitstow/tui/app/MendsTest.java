@@ -2,6 +2,7 @@ package kitstow.tui.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
@@ -19,6 +20,14 @@ class MendsTest {
     desk.type("6a");
     assertThat(desk.work().design()).isEqualTo(before);
     assertThat(desk.state().note()).contains("nothing is broken");
+  }
+
+  @Test
+  void whereNoMendWasFoundAnotherSearchIsOffered() {
+    desk.choose("recovery-bag").type("h").judge();
+    desk.take(new Msg.Advised(advice().withMends(List.of())));
+    desk.type("6a");
+    assertThat(desk.state().note()).contains("s searches for another plan");
   }
 
   @Test

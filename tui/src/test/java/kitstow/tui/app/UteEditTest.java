@@ -9,8 +9,10 @@ import java.util.Set;
 import kitstow.planner.model.EmptyAxleLoads;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.model.ModuleChoice;
+import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Tank;
+import kitstow.planner.model.Zone;
 import kitstow.tui.Shipped;
 import kitstow.tui.app.EditRow.Part;
 import kitstow.tui.edit.Design;
@@ -147,6 +149,52 @@ class UteEditTest {
     }
     desk.type("ntrundle").press(KeyName.ENTER);
     assertThat(desk.state().note()).contains("No free bay takes its 1650 (deep) x 950 x 200 mm");
+  }
+
+  @Test
+  void anotherCanopyKeepsWhatStillFitsAndSendsTheRestHome() {
+    int aboard = desk.work().loading().placed().size();
+    mark(Part.VEHICLE, 0);
+    desk.press(KeyName.ENTER).press(KeyName.TAB);
+    choose("Canopy 1500, doors left and right");
+    assertThat(shown()).contains(" more at home");
+    desk.press(KeyName.ENTER).judge();
+    assertThat(scenario().canopy().orElseThrow().size().lengthMm()).isEqualTo(1_500);
+    assertThat(desk.work().loading().placed().size()).isBetween(1, aboard - 1);
+    assertThat(desk.work().design().plan().moduleBays()).isNotEmpty();
+    assertThat(desk.work().report().orElseThrow().brokenFindings())
+        .noneSatisfy(
+            finding ->
+                assertThat(finding.rule())
+                    .isIn(RuleId.MODULE_CLASH, RuleId.MODULE_IN_BAY, RuleId.INSIDE_SPACE));
+  }
+
+  @Test
+  void withoutACanopyItsModulesGoAndAllElseStays() {
+    mark(Part.VEHICLE, 0);
+    desk.press(KeyName.ENTER).press(KeyName.TAB);
+    choose("none");
+    assertThat(shown()).contains(" modules go, ");
+    desk.press(KeyName.ENTER).judge();
+    assertThat(scenario().canopy()).isEmpty();
+    assertThat(scenario().modules())
+        .extracting(choice -> choice.module().id())
+        .doesNotContain("pantry")
+        .contains("fuel-holder-a");
+    assertThat(desk.work().loading().rig().spaces().values())
+        .noneSatisfy(space -> assertThat(space.zone()).isEqualTo(Zone.CANOPY));
+  }
+
+  @Test
+  void aCanopyIsNoLongerThanItsTray() {
+    mark(Part.VEHICLE, 0);
+    desk.press(KeyName.ENTER);
+    desk.press(KeyName.LEFT);
+    assertThat(shown()).contains("Aluminium tray 2200").contains("edge; this ute");
+    choose("none");
+    assertThat(shown()).contains("stands on a tray only");
+    desk.press(KeyName.ENTER);
+    assertThat(desk.state().note()).contains("Put right what is marked");
   }
 
   /** Turns the field one is in to a word. */

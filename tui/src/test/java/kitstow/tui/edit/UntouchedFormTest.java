@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Leg;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Tank;
@@ -101,5 +102,6 @@ class UntouchedFormTest {
     staysAsItIs(List.of(scenario), ConsumptionEditor::new);
     staysAsItIs(List.of(scenario), NameEditor::new);
     staysAsItIs(TankEditor.all(scenario), TankEditor::new);
+    staysAsItIs(List.of(design), one -> new BodyEditor(one, Catalogue.EMPTY));
   }
 }

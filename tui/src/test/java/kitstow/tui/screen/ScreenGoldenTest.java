@@ -64,7 +64,10 @@ class ScreenGoldenTest {
     AppState trip = pressed(state, KeyPress.sign('9'));
     add("A person", typed(pressed(pressed(trip, KeyPress.of(KeyName.ENTER)), TAB), "heavy"));
     AppState ute = pressed(state, KeyPress.sign('0'));
-    add("A module", pressed(pressed(pressed(ute, KeyPress.of(KeyName.ENTER)), TAB), TAB));
+    AppState body = pressed(pressed(ute, KeyPress.of(KeyName.ENTER)), TAB);
+    add("Tray and canopy", pressed(body, KeyPress.of(KeyName.LEFT)));
+    AppState module = pressed(pressed(ute, KeyPress.of(KeyName.DOWN)), KeyPress.of(KeyName.ENTER));
+    add("A module", pressed(pressed(module, TAB), TAB));
     add("From the catalogue", typed(pressed(ute, KeyPress.sign('n')), "drawer"));
     add("Beside another", compared(size, ascii));
     add("Searching", searching(open));
