@@ -41,9 +41,9 @@ final class GearMaker {
     this.random = random;
     this.rig = rig;
     this.fumes =
-        switch (random.nextInt(4)) {
-          case 0 -> Fumes.GAS_ALONE;
-          case 1 -> Fumes.FUEL_ALONE;
+        switch (random.nextInt(10)) {
+          case 0, 1, 2 -> Fumes.GAS_ALONE;
+          case 3, 4, 5 -> Fumes.FUEL_ALONE;
           default -> Fumes.AMONG_OTHERS;
         };
   }
@@ -150,13 +150,14 @@ final class GearMaker {
     if (fumes != Fumes.AMONG_OTHERS) {
       Mark mark = fumes == Fumes.GAS_ALONE ? Mark.GAS : Mark.FUEL;
       switch (random.nextInt(10)) {
-        case 0, 1 -> item.marks(mark);
+        case 0, 1, 6 -> item.marks(mark);
         case 2, 3, 4 -> item.marks(Mark.DRY);
+        case 5 -> item.marks(Mark.CAB);
         default -> item.marks();
       }
       return;
     }
-    switch (random.nextInt(17)) {
+    switch (random.nextInt(18)) {
       case 0 -> {
         item.marks(Mark.WET).content(new Content(SupplyKind.WATER, massG * 9L / 10L));
         water.add(id);
@@ -176,7 +177,7 @@ final class GearMaker {
       case 10 -> item.marks(Mark.GAS);
       case 11, 12 -> item.marks(Mark.FUEL);
       case 13, 15 -> item.marks(Mark.DRY);
-      case 14, 16 -> item.marks(Mark.CAB);
+      case 14, 16, 17 -> item.marks(Mark.CAB);
       default -> item.marks();
     }
   }

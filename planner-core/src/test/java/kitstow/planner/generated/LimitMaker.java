@@ -29,7 +29,7 @@ final class LimitMaker {
   private static final int TYRES = 2;
   private static final int FOREMOST_MM = -900;
   private static final int REGULATED = 5;
-  private static final int FRONT_FLOOR_PERMILLE = 450;
+  private static final int FRONT_FLOOR_PERMILLE = 520;
   private static final long LIGHT_ROOF_GEAR_G = 5_000L;
 
   private final Random random;
@@ -52,9 +52,9 @@ final class LimitMaker {
       emptyG(Masses.kg(380), Masses.kg(1300));
       builder.accessory(rearBar());
     }
-    if (number % 4 == 1 || number % 8 == 7) {
+    if (number % 4 == 1 || number % 8 == 7 || number % 16 == 3) {
       frontTyres();
-    } else if (number % 4 == 2 || number % 8 == 3) {
+    } else if (number % 4 == 2 || number % 16 == 11) {
       rearTyres();
     }
     tightenOne((number / 2) % 5);
@@ -79,7 +79,7 @@ final class LimitMaker {
     return OtherSettings.with(
             random.nextInt(4) == 0 ? Settings.MassLimits.REPORT : defaults.massLimits(),
             defaults.supportPermille(),
-            number % 4 != 1 ? LIGHT_ROOF_GEAR_G : defaults.roofGearG())
+            number % 8 != 1 ? LIGHT_ROOF_GEAR_G : defaults.roofGearG())
         .withRegimes(regimes());
   }
 
@@ -151,7 +151,8 @@ final class LimitMaker {
   private void roofs() {
     builder.canopyRoofG(
         bareG(RuleId.CANOPY_ROOF_LIMIT) + Masses.kg(1 + random.nextInt(8)), Masses.kg(300));
-    builder.ute(ute -> ute.cabRoofG(Masses.kg(2 + random.nextInt(20)), Masses.kg(200)));
+    int leastKg = GeneratedScenarios.lightBars(number) ? 60 : 2;
+    builder.ute(ute -> ute.cabRoofG(Masses.kg(leastKg + random.nextInt(20)), Masses.kg(200)));
   }
 
   private void trailer(Trailer trailer) {

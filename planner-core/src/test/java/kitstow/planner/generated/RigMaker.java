@@ -42,14 +42,23 @@ final class RigMaker {
   private final Random random;
   private final boolean straddles;
   private final boolean small;
+  private final boolean lightBars;
   private final RigBuilder builder = RigBuilder.aBareDualCab();
   private final List<String> floorSpaces = new ArrayList<>();
   private boolean rack;
 
-  RigMaker(Random random, boolean straddles, boolean small) {
+  /**
+   * A rig.
+   *
+   * @param straddles whether a space of it lies across the rear axle line
+   * @param small whether it is to be a small one
+   * @param lightBars whether the bars on the cab are to carry less than its roof
+   */
+  RigMaker(Random random, boolean straddles, boolean small, boolean lightBars) {
     this.random = random;
     this.straddles = straddles;
     this.small = small;
+    this.lightBars = lightBars;
   }
 
   RigBuilder builder() {
@@ -126,9 +135,9 @@ final class RigMaker {
           aSpace(Rigs.PLATFORM, 900, -600, 1850, new SizeMm(1000, 1200, 400))
               .zone(Zone.CAB_ROOF)
               .environment(Environment.OPEN_AIR)
-              .bar("front", 100, rating(6, 24))
-              .bar("middle", 500, rating(6, 24))
-              .bar("rear", 900, rating(6, 24))
+              .bar("front", 100, bar())
+              .bar("middle", 500, bar())
+              .bar("rear", 900, bar())
               .platformFloor());
     }
   }
@@ -152,16 +161,16 @@ final class RigMaker {
         .canopyBay(
             aBay(SMALL_BAY, 100, 50, 50, new SizeMm(500, 500, 800))
                 .facing(Facing.RIGHT, "right-door"));
-    int sort = random.nextInt(20);
-    if (sort < 9) {
+    int sort = random.nextInt(22);
+    if (sort < 8) {
       builder.module(one(), Need.MUST, Rigs.REAR_BAY, SMALL_BAY);
-    } else if (sort < 13) {
+    } else if (sort < 14) {
       builder.module(rated(drawer("drawer")), Need.MUST, Rigs.FRONT_BAY);
       builder.module(rated(slide("slide")), Need.MUST, Rigs.REAR_BAY, MIDDLE_BAY);
-    } else if (sort < 18) {
+    } else if (sort < 20) {
       builder.door("right-door", Facing.RIGHT, 880, 1700);
       builder.module(one(), Need.MUST, Rigs.REAR_BAY, Rigs.FRONT_BAY);
-    } else if (sort < 19) {
+    } else if (sort < 21) {
       builder.module(rated(drawer("drawer")), Need.MUST, Rigs.FRONT_BAY, Rigs.REAR_BAY);
       builder.module(rated(slide("slide")), Need.NICE, Rigs.REAR_BAY, "drawer/deck");
     } else {
@@ -190,6 +199,10 @@ final class RigMaker {
   private BayBuilder bay(String id, int fromFrontMm) {
     BayBuilder bay = aBay(id, fromFrontMm, 50, 50, CUBE).facing(Facing.RIGHT, "right-door");
     return random.nextBoolean() ? bay.ratings(rating(45, 90)) : bay;
+  }
+
+  private Ratings bar() {
+    return lightBars ? rating(2, 8) : rating(6, 24);
   }
 
   private Ratings rating(int leastKg, int mostKg) {
