@@ -47,10 +47,11 @@ final class Construction {
   /**
    * Packs everything into an empty packing.
    *
-   * @param noise how far the order may stray, 0 for none
+   * @param noise how far the order may stray, 0 for none; where it may, any kind of order is taken
    */
   void packAll(Packing packing, Random random, double noise) {
-    packAll(packing, random, noise, new int[problem.units().size()]);
+    FirstGo first = noise > 0.0 ? FirstGo.any(random) : FirstGo.BULKY;
+    packAll(packing, random, noise, new int[problem.units().size()], first);
   }
 
   /**
@@ -59,11 +60,16 @@ final class Construction {
    * @param urgency by unit; of what need not come the more urgent goes first
    */
   void packAll(Packing packing, Random random, double noise, int[] urgency) {
+    packAll(packing, random, noise, urgency, FirstGo.BULKY);
+  }
+
+  private void packAll(Packing packing, Random random, double noise, int[] urgency, FirstGo first) {
     List<Integer> order = new ArrayList<>();
     double[] weight = new double[problem.units().size()];
     for (int i = 0; i < weight.length; i++) {
       order.add(i);
-      weight[i] = weightOf(problem.units().get(i).item()) * (1.0 + noise * random.nextDouble());
+      weight[i] =
+          first.weightOf(problem.units().get(i).item()) * (1.0 + noise * random.nextDouble());
     }
     order.sort(
         Comparator.comparingInt((Integer i) -> rankOf(problem.units().get(i).item(), urgency[i]))
@@ -101,10 +107,33 @@ final class Construction {
     };
   }
 
-  /** Heavy and bulky first: kilograms and litres count alike. */
-  private static double weightOf(Item item) {
-    double litres = item.shapes().get(0).volumeMm3() / 1.0e6;
-    return item.mass().massG() / 1000.0 + litres * 0.5;
+  /** What goes first where neither need nor choice tells. */
+  private enum FirstGo {
+    /** Heavy and bulky: the trade's own order. */
+    BULKY,
+    DENSE,
+    HEAVY,
+    LARGE;
+
+    private static final List<FirstGo> ALL = List.of(values());
+
+    /** A kilogram counts as much as so many litres. */
+    private static final double LITRES_A_KG = 2.0;
+
+    static FirstGo any(Random random) {
+      return ALL.get(random.nextInt(ALL.size()));
+    }
+
+    double weightOf(Item item) {
+      double litres = item.shapes().get(0).volumeMm3() / 1.0e6;
+      double kg = item.mass().massG() / 1000.0;
+      return switch (this) {
+        case BULKY -> kg + litres / LITRES_A_KG;
+        case DENSE -> kg / litres;
+        case HEAVY -> kg;
+        case LARGE -> litres;
+      };
+    }
   }
 
   /**

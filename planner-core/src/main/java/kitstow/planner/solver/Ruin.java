@@ -3,7 +3,9 @@ package kitstow.planner.solver;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Need;
@@ -18,7 +20,15 @@ import kitstow.planner.model.Zone;
  */
 final class Ruin {
   private static final int MOST = 12;
+  private static final int ORDERS = 8;
+  private static final int BY_MASS = 0;
   private static final int BY_VOLUME = 1;
+
+  /** From here on dense units go before light ones: what fills little room takes the best of it. */
+  private static final int BY_DENSITY = 4;
+
+  /** How far an order by density strays at most. */
+  private static final double MOST_NOISE = 0.5;
 
   private static final int CONTESTANTS = 4;
   private static final int WITHOUT_WISH = 6;
@@ -54,10 +64,15 @@ final class Ruin {
   List<Integer> inOrder() {
     Collections.shuffle(out, random);
     boolean fills = packing.problem().aim().fills();
-    switch (fills && random.nextBoolean() ? BY_VOLUME : random.nextInt(4)) {
-      case 0 -> out.sort((a, b) -> Long.compare(item(b).mass().massG(), item(a).mass().massG()));
-      case BY_VOLUME -> out.sort((a, b) -> Long.compare(volumeMm3(b), volumeMm3(a)));
-      default -> {}
+    // While something is home what matters is that much goes in, not that it stands in front.
+    int orders = home.isEmpty() ? ORDERS : BY_DENSITY;
+    int order = fills && random.nextBoolean() ? BY_VOLUME : random.nextInt(orders);
+    if (order == BY_MASS) {
+      out.sort((a, b) -> Long.compare(item(b).mass().massG(), item(a).mass().massG()));
+    } else if (order == BY_VOLUME) {
+      out.sort((a, b) -> Long.compare(volumeMm3(b), volumeMm3(a)));
+    } else if (order >= BY_DENSITY) {
+      sortByDensity();
     }
     if (random.nextInt(4) > (fills ? 2 : 0)) {
       out.sort(Comparator.comparingInt(unit -> Construction.classOf(item(unit))));
@@ -67,6 +82,16 @@ final class Ruin {
       out.add(0, wanted);
     }
     return out;
+  }
+
+  private void sortByDensity() {
+    double noise = MOST_NOISE * random.nextDouble();
+    Map<Integer, Double> density = new HashMap<>();
+    for (int unit : out) {
+      double gramsPerMm3 = item(unit).mass().massG() / (double) volumeMm3(unit);
+      density.put(unit, gramsPerMm3 * (1.0 + noise * random.nextDouble()));
+    }
+    out.sort(Comparator.comparingDouble((Integer unit) -> -density.getOrDefault(unit, 0.0)));
   }
 
   private Item item(int unit) {

@@ -45,10 +45,10 @@ class RoomLeftTest {
         if (left.rule() == RuleId.REAR_AXLE_LIMIT) {
           // A mass at x puts x / wheelbase of itself on the rear axle.
           double share = (gap.minXMm() + gap.maxXMm()) / 2.0 / wheelbaseMm;
-          assertThat(left.kg()).isCloseTo(marginKg / share, within(/* kg= */ 0.01));
+          assertThat(left.kg()).isCloseTo(marginKg / share, within(0.01));
           told++;
         } else if (left.rule() == RuleId.GVM_LIMIT) {
-          assertThat(left.kg()).isCloseTo(marginKg, within(/* kg= */ 1.0e-6));
+          assertThat(left.kg()).isCloseTo(marginKg, within(1.0e-6));
           told++;
         }
       }
