@@ -1,19 +1,32 @@
 package kitstow.planner.solver;
 
+import static kitstow.planner.testkit.ItemBuilder.anItem;
+import static kitstow.planner.testkit.SpaceBuilder.aSpace;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import kitstow.planner.LoadPlanner;
-import kitstow.planner.generated.PlantedRig;
+import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.model.Environment;
+import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Surface;
+import kitstow.planner.model.Zone;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.scenarios.ShippedFiles;
 import kitstow.planner.statics.AxleLoads;
 import kitstow.planner.statics.OverhangMoment;
+import kitstow.planner.testkit.Masses;
+import kitstow.planner.testkit.RigBuilder;
 import kitstow.planner.trip.Timeline;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -25,7 +38,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** What is timed. The planted rig of two hundred boxes is invented, the rest is shipped. */
+/** What is timed. The two hundred boxes are invented, the rest is shipped. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -34,6 +47,18 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 public class SpeedParts {
   private static final String NAME = "remote-fortnight";
+  private static final int UNITS = 200;
+  private static final Leg OUT =
+      new Leg(
+          "out",
+          "Out",
+          /* distanceKm= */ 100.0,
+          /* days= */ 1.0,
+          Surface.ROAD,
+          /* trailerId= */ Optional.empty(),
+          /* wet= */ false,
+          List.of(),
+          /* emptyRubbish= */ false);
 
   private final String text = text();
   private final Scenario scenario = ShippedFiles.scenario(NAME);
@@ -46,8 +71,27 @@ public class SpeedParts {
 
   /** Two hundred boxes, and the shipped plan packed. */
   public SpeedParts() {
-    PlantedRig planted = PlantedRig.of(/* boxes= */ 200, /* fill= */ 0.6, /* seed= */ 1L);
-    many = Loading.of(planted.scenario(), planted.plan());
+    Scenario boxes =
+        RigBuilder.aBareDualCab()
+            .person("driver", Masses.kg(90), "driver")
+            .legs(OUT)
+            .uteSpace(
+                aSpace("deck", 1800, -750, 900, new SizeMm(2000, 1000, 1000))
+                    .zone(Zone.CAB)
+                    .environment(Environment.OPEN_AIR))
+            .items(
+                anItem("box")
+                    .size(100, 100, 100)
+                    .massG(Masses.kg(1))
+                    .bearsG(Masses.kg(20))
+                    .quantity(UNITS))
+            .scenario();
+    Packing all = new Packing(new PackingProblem(boxes), Map.of());
+    new Construction(all.problem()).packAll(all, new Random(0L), /* noise= */ 0.0);
+    many = Loading.of(boxes, all.plan(LoadPlan.Origin.HAND));
+    if (many.placed().size() < UNITS) {
+      throw new IllegalStateException("only " + many.placed().size() + " boxes have room");
+    }
     moving = Timeline.of(many).states().get(0);
   }
 
