@@ -113,10 +113,11 @@ public record Scenario(
   }
 
   /**
-   * The same scenario with another tray and canopy, or the same ones elsewhere. Bays and spaces
-   * that the scenario itself adds to them stay only in one of the same size.
+   * The same scenario with another tray and canopy and the accessories that go with them, or the
+   * same ones elsewhere. Bays and spaces that the scenario itself adds to tray and canopy stay only
+   * in one of the same size.
    */
-  public Scenario withBody(Optional<Tray> onto, Optional<Canopy> box) {
+  public Scenario withBody(Optional<Tray> onto, Optional<Canopy> box, List<Accessory> fixed) {
     boolean asLong = onto.map(Tray::size).equals(tray.map(Tray::size));
     boolean asLarge = box.map(Canopy::size).equals(canopy.map(Canopy::size));
     return new Scenario(
@@ -127,38 +128,13 @@ public record Scenario(
         ute,
         onto,
         box,
-        accessories,
+        fixed,
         uteBays,
         asLong ? trayBays : List.of(),
         asLarge ? canopyBays : List.of(),
         uteSpaces,
         asLong ? traySpaces : List.of(),
         asLarge ? canopySpaces : List.of(),
-        modules,
-        items,
-        trailers,
-        trip,
-        overrides,
-        stops);
-  }
-
-  /** The same scenario with other accessories, or the same ones elsewhere. */
-  public Scenario withAccessories(List<Accessory> others) {
-    return new Scenario(
-        id,
-        title,
-        note,
-        settings,
-        ute,
-        tray,
-        canopy,
-        others,
-        uteBays,
-        trayBays,
-        canopyBays,
-        uteSpaces,
-        traySpaces,
-        canopySpaces,
         modules,
         items,
         trailers,

@@ -42,11 +42,12 @@ final class Refit {
 
   static Design on(Design design, Optional<Tray> tray, Optional<Canopy> canopy) {
     Scenario old = design.scenario();
-    Scenario bodied = old.withUte(NewScenario.under(tray, old.ute())).withBody(tray, canopy);
+    List<Accessory> accessories = accessories(old, tray, canopy);
+    Scenario bodied =
+        old.withUte(NewScenario.under(tray, old.ute())).withBody(tray, canopy, accessories);
     if (bodied.equals(old)) {
       return design;
     }
-    bodied = bodied.withAccessories(accessories(old, bodied));
     Map<String, List<String>> bays = bays(old, bodied);
     Design fewer = design;
     for (ModuleChoice choice : old.modules()) {
@@ -62,8 +63,7 @@ final class Refit {
         fewer
             .scenario()
             .withUte(bodied.ute())
-            .withBody(tray, canopy)
-            .withAccessories(bodied.accessories())
+            .withBody(tray, canopy, accessories)
             .withModules(modules);
     return packed(design, awake(refitted), fewer.plan());
   }
@@ -83,11 +83,12 @@ final class Refit {
         scenario.trailers(), new Trip(people, trip.legs(), trip.consumption(), trip.orders()));
   }
 
-  private static List<Accessory> accessories(Scenario old, Scenario bodied) {
+  private static List<Accessory> accessories(
+      Scenario old, Optional<Tray> tray, Optional<Canopy> canopy) {
     Optional<PointMm> oldCanopy = corner(old.tray(), old.canopy());
-    Optional<PointMm> newCanopy = corner(bodied.tray(), bodied.canopy());
+    Optional<PointMm> newCanopy = corner(tray, canopy);
     Optional<PointMm> oldTray = old.tray().map(Refit::corner);
-    Optional<PointMm> newTray = bodied.tray().map(Refit::corner);
+    Optional<PointMm> newTray = tray.map(Refit::corner);
     List<Accessory> accessories = new ArrayList<>();
     for (Accessory one : old.accessories()) {
       if (isOnCanopy(one, old, oldCanopy)) {
