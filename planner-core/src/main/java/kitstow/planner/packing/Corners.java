@@ -107,23 +107,36 @@ final class Corners {
     return ys[a] != ys[b] ? ys[a] < ys[b] : zs[a] < zs[b];
   }
 
-  /** Adds the candidate places of one pose. */
-  void add(Wanted wanted, int poseIndex) {
+  /** Adds one place in the first pose. */
+  void addPlace(Wanted wanted, SpacePointMm at) {
+    stand(wanted, wanted.firstPose());
+    offerOnly(at);
+  }
+
+  private void offerOnly(SpacePointMm at) {
+    int x = box.minXMm() + at.xMm();
+    int y = box.minYMm() + at.yMm();
+    int z = box.minZMm() + at.zMm();
+    if (free(x, y, z)) {
+      test(x, y, z);
+    }
+  }
+
+  private void stand(Wanted wanted, int poseIndex) {
     SizeMm size = wanted.poses().get(poseIndex).size();
     pose = poseIndex;
     length = size.lengthMm();
     width = size.widthMm();
     height = size.heightMm();
     bearsItself = wanted.item().bearsG() > 0L;
+  }
+
+  /** Adds the candidate places of one pose. */
+  void add(Wanted wanted, int poseIndex) {
+    stand(wanted, poseIndex);
     Optional<SpacePointMm> pinned = wanted.item().pin().flatMap(Pin::corner);
     if (pinned.isPresent()) {
-      SpacePointMm at = pinned.get();
-      int x = box.minXMm() + at.xMm();
-      int y = box.minYMm() + at.yMm();
-      int z = box.minZMm() + at.zMm();
-      if (free(x, y, z)) {
-        test(x, y, z);
-      }
+      offerOnly(pinned.get());
       return;
     }
     if (space.bars().isPresent()) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.model.Item;
+import kitstow.planner.model.Pin;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Rig;
@@ -119,6 +120,14 @@ public final class Decoder {
     }
     Corners corners = new Corners(scene, wanted.stacked() ? stackedCost : cost, supportPermille);
     if (wanted.firstPose() >= 0 && (poses >> wanted.firstPose() & 1L) != 0L) {
+      if (wanted.place().isPresent() && !pinned(wanted)) {
+        corners.addPlace(wanted, wanted.place().get());
+        Found found = best(wanted, at, scene, corners);
+        if (found.place().isPresent()) {
+          return found;
+        }
+        corners.forget();
+      }
       corners.add(wanted, wanted.firstPose());
       Found found = best(wanted, at, scene, corners);
       if (found.place().isPresent()) {
@@ -134,6 +143,10 @@ public final class Decoder {
     return corners.count() > 0
         ? best(wanted, at, scene, corners)
         : new Found(Optional.empty(), corners.barredBy());
+  }
+
+  private static boolean pinned(Wanted wanted) {
+    return wanted.item().pin().flatMap(Pin::corner).isPresent();
   }
 
   private Found best(Wanted wanted, Site site, Scene scene, Corners corners) {

@@ -5,8 +5,9 @@ import java.util.function.LongSupplier;
 /**
  * What a search may spend, and how it spends it: a quick round to have something good at once;
  * while things stay home, by turns, one in which only what is aboard counts; a slow one that
- * settles as the budget ends, and more such rounds from shaken plans while any is left. Counted in
- * steps where steps are given, so that the clock does not matter; else in time.
+ * settles as the budget ends, and more such rounds from shaken plans while any is left. Slow rounds
+ * go by fine steps of the moment. Counted in steps where steps are given, so that the clock does
+ * not matter; else in time.
  */
 final class Budget {
   private static final int RESTARTS = 12;
@@ -73,7 +74,17 @@ final class Budget {
     int number = rounds++;
     double share = number == 1 || filled ? LATENESS_SHARE : LATENESS_SHARE / 2.0;
     int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, share * expected));
-    return new Round(roundSeed, 0, lateness, left, 8L * lateness + 10L * QUICK);
+    return new Round(roundSeed, 0, lateness, left, 8L * lateness + 10L * QUICK, Aim.FINE);
+  }
+
+  /**
+   * A quick round after one with fine steps, for what those pay no heed to.
+   *
+   * @param taken steps of the round before
+   */
+  Round settling(long taken) {
+    long left = Math.max(0L, steps - stepsTaken - taken);
+    return new Round(seed + 7919L * (rounds + fillings), 0, QUICK, left, 10L * QUICK);
   }
 
   /** Number of rounds so far in which everything counted. */

@@ -157,7 +157,7 @@ final class Construction {
   void insert(Packing packing, List<Integer> order, Random random, double blink, double wild) {
     LoadSums sums = packing.sums(order);
     boolean report = problem.scenario().settings().massLimits() == Settings.MassLimits.REPORT;
-    Map<Integer, Integer> poses = new HashMap<>();
+    Map<Integer, Long> stances = new HashMap<>();
     for (int unit : order) {
       Wanted wanted = problem.units().get(unit);
       boolean anyway = report && wanted.item().need() == Need.MUST;
@@ -165,18 +165,18 @@ final class Construction {
       if (blink > 0.0 && problem.aim().fills() && random.nextDouble() < SNUG) {
         snuggest(spot, packing, random, blink);
       } else {
-        int pose =
+        long stance =
             blink > 0.0
-                ? poses.computeIfAbsent(problem.kindOf(unit), kind -> poseChoice(wanted, random))
-                : 0;
-        cheapest(spot, packing, pose, random, blink, wild);
+                ? stances.computeIfAbsent(problem.kindOf(unit), kind -> stance(wanted, random))
+                : Stance.ANY;
+        cheapest(spot, packing, stance, random, blink, wild);
       }
       spot.take(packing);
     }
   }
 
   private void cheapest(
-      Spot spot, Packing packing, int pose, Random random, double blink, double wild) {
+      Spot spot, Packing packing, long stance, Random random, double blink, double wild) {
     RigView view = packing.view();
     Wanted wanted = problem.units().get(spot.unit);
     for (int i = 0; i < view.siteCount(); i++) {
@@ -187,11 +187,11 @@ final class Construction {
       if (!view.decoder().mayHold(wanted, site) || (blink > 0.0 && random.nextDouble() < blink)) {
         continue;
       }
-      PlacedItem found = packing.tryAt(spot.unit, pose, site);
+      PlacedItem found = packing.tryAt(spot.unit, stance, site);
       if (found != null) {
         double cost = view.decoder().cost(found.box(), found.space());
         cost += wild > 0.0 ? wild * random.nextDouble() * (cost + WILD_MM) : 0.0;
-        spot.offer(found, pose, site, cost);
+        spot.offer(found, stance, site, cost);
       }
     }
   }
@@ -204,11 +204,12 @@ final class Construction {
       if (!view.decoder().mayHold(wanted, site) || random.nextDouble() < blink) {
         continue;
       }
-      for (int pose = 1; pose <= wanted.poses().size(); pose++) {
-        PlacedItem found = packing.tryAt(spot.unit, pose, site);
+      for (int pose = 0; pose < wanted.poses().size(); pose++) {
+        long stance = Stance.preferring(pose);
+        PlacedItem found = packing.tryAt(spot.unit, stance, site);
         if (found != null) {
           double free = 1.0 - Contact.share(found, packing.in(site));
-          spot.offer(found, pose, site, free * (1.0 + FREE_NOISE * random.nextDouble()));
+          spot.offer(found, stance, site, free * (1.0 + FREE_NOISE * random.nextDouble()));
         }
       }
     }
@@ -223,7 +224,7 @@ final class Construction {
     private final boolean anyway;
     private final long over;
     private @Nullable PlacedItem place;
-    private int pose;
+    private long stance;
     private int site = -1;
     private double cost = Double.MAX_VALUE;
     private long then;
@@ -246,7 +247,7 @@ final class Construction {
       return then > over || costs < cost || (evenIfAlike && costs == cost);
     }
 
-    void offer(PlacedItem found, int poseChoice, int atSite, double costs) {
+    void offer(PlacedItem found, long stanceThere, int atSite, double costs) {
       if (!wants(costs, /* evenIfAlike= */ false)) {
         return;
       }
@@ -254,7 +255,7 @@ final class Construction {
       boolean better = overThen <= over ? then > over || costs < cost : anyway && overThen < then;
       if (better) {
         place = found;
-        pose = poseChoice;
+        stance = stanceThere;
         site = atSite;
         cost = costs;
         then = Math.max(overThen, over);
@@ -264,7 +265,7 @@ final class Construction {
     void take(Packing packing) {
       PlacedItem found = place;
       if (found != null) {
-        packing.put(unit, pose, site, found);
+        packing.put(unit, stance, site, found);
       }
     }
   }
@@ -273,9 +274,12 @@ final class Construction {
    * Mostly none in particular; now and then another one, or rather on top of others. Units of one
    * kind get the same, since they pack best in blocks.
    */
-  private int poseChoice(Wanted wanted, Random random) {
+  private long stance(Wanted wanted, Random random) {
     int oneIn = problem.aim().fills() ? POSED_FILLING : POSED;
-    int pose = random.nextInt(oneIn) == 0 ? 1 + random.nextInt(wanted.poses().size()) : 0;
-    return random.nextInt(3) == 0 ? pose + PlanningItem.STACKED : pose;
+    long stance =
+        random.nextInt(oneIn) == 0
+            ? Stance.preferring(random.nextInt(wanted.poses().size()))
+            : Stance.ANY;
+    return random.nextInt(3) == 0 ? stance + Stance.STACKED : stance;
   }
 }

@@ -28,26 +28,19 @@ final class Finds {
   }
 
   /** Where a unit stands in a space as it is, or null. */
-  @Nullable PlacedItem find(RigView view, int unit, int poseChoice, int site, Ground ground) {
+  @Nullable PlacedItem find(RigView view, int unit, long stance, int site, Ground ground) {
     Wanted wanted = problem.units().get(unit);
-    int pose = poseChoice % PlanningItem.STACKED;
-    if (pose > wanted.poses().size()) {
-      return find(view, unit, poseChoice - pose, site, ground);
-    }
     long key =
         Ground.mix(
             ground.fingerprint(site)
                 ^ Ground.mix(
                     ((long) view.number() << 44)
                         ^ ((long) site << 32)
-                        ^ ((long) problem.kindOf(unit) << 10)
-                        ^ poseChoice
-                        ^ 0x5DEECE66DL));
+                        ^ (long) problem.kindOf(unit))
+                ^ Ground.mix(stance ^ 0x5DEECE66DL));
     long known = memory.get(key);
     if (known == LongMemory.UNKNOWN) {
-      Decoder.Found found =
-          view.decoder()
-              .find(wanted.preferring(pose - 1, poseChoice >= PlanningItem.STACKED), site, ground);
+      Decoder.Found found = view.decoder().find(Stance.of(wanted, stance), site, ground);
       known = found.place().isPresent() ? packed(wanted, found.place().get()) : NOWHERE;
       memory.put(key, known);
     }

@@ -11,6 +11,7 @@ import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
+import kitstow.planner.packing.Filler;
 import kitstow.planner.packing.Ground;
 import org.jspecify.annotations.Nullable;
 
@@ -23,7 +24,7 @@ final class Packing {
   private final PackingProblem problem;
   private final @Nullable String[] space;
   private final int[] site;
-  private final int[] pose;
+  private final long[] stance;
   private final int[] rank;
   private final @Nullable PlacedItem[] placed;
   private final @Nullable PlacedItem[] summed;
@@ -40,7 +41,7 @@ final class Packing {
     int units = problem.units().size();
     this.space = new String[units];
     this.site = new int[units];
-    this.pose = new int[units];
+    this.stance = new long[units];
     this.rank = new int[units];
     this.placed = new PlacedItem[units];
     this.summed = new PlacedItem[units];
@@ -73,16 +74,18 @@ final class Packing {
     Arrays.fill(summed, null);
   }
 
-  /** Gives a unit a space (null: home), a pose and a rank. */
-  void assign(int unit, @Nullable String spaceId, int poseChoice, int rankNow) {
-    if (rank[unit] == rankNow && pose[unit] == poseChoice && Objects.equals(space[unit], spaceId)) {
+  /** Gives a unit a space (null: home), a stance and a rank. */
+  void assign(int unit, @Nullable String spaceId, long stanceNow, int rankNow) {
+    if (rank[unit] == rankNow
+        && stance[unit] == stanceNow
+        && Objects.equals(space[unit], spaceId)) {
       return;
     }
     if (!Objects.equals(space[unit], spaceId)) {
       space[unit] = spaceId;
       site[unit] = spaceId == null ? -1 : seen.view().sites().indexOf(spaceId);
     }
-    pose[unit] = poseChoice;
+    stance[unit] = stanceNow;
     rank[unit] = rankNow;
     highestRank = Math.max(highestRank, rankNow);
     stale = true;
@@ -95,7 +98,7 @@ final class Packing {
       moduleBays(bays);
     }
     for (PlanningItem item : load.items()) {
-      assign(item.index(), item.space(), item.pose(), item.rank());
+      assign(item.index(), item.space(), item.stance(), item.rank());
     }
   }
 
@@ -111,8 +114,8 @@ final class Packing {
     return space[unit];
   }
 
-  int poseOf(int unit) {
-    return pose[unit];
+  long stanceOf(int unit) {
+    return stance[unit];
   }
 
   Map<String, String> wantedBays() {
@@ -146,7 +149,7 @@ final class Packing {
     ground.clear();
     for (int i = 0; i < count; i++) {
       int unit = (int) order[i];
-      PlacedItem item = problem.finds().find(view(), unit, pose[unit], site[unit], ground);
+      PlacedItem item = problem.finds().find(view(), unit, stance[unit], site[unit], ground);
       placed[unit] = item;
       if (item != null) {
         ground.add(item, site[unit], problem.kindOf(unit));
@@ -155,17 +158,17 @@ final class Packing {
   }
 
   /** Where a unit that is nowhere now would stand in a space after all others, or null. */
-  @Nullable PlacedItem tryAt(int unit, int poseChoice, int siteIndex) {
+  @Nullable PlacedItem tryAt(int unit, long stanceThere, int siteIndex) {
     settle();
-    return problem.finds().find(view(), unit, poseChoice, siteIndex, ground);
+    return problem.finds().find(view(), unit, stanceThere, siteIndex, ground);
   }
 
   /** Puts a unit that is nowhere now where {@link #tryAt} found room for it. */
-  void put(int unit, int poseChoice, int siteIndex, PlacedItem item) {
+  void put(int unit, long stanceThere, int siteIndex, PlacedItem item) {
     settle();
     space[unit] = item.space().id();
     site[unit] = siteIndex;
-    pose[unit] = poseChoice;
+    stance[unit] = stanceThere;
     rank[unit] = ++highestRank;
     placed[unit] = item;
     ground.add(item, siteIndex, problem.kindOf(unit));
@@ -175,6 +178,12 @@ final class Packing {
       summed[unit] = item;
       summedSite[unit] = siteIndex;
     }
+  }
+
+  /** Fills a space with goods beside what stands there now. */
+  Filler filler(int siteIndex, List<Filler.Goods> goods) {
+    settle();
+    return new Filler(view().sites(), siteIndex, ground, goods);
   }
 
   /** What stands in a space now. */
@@ -250,13 +259,14 @@ final class Packing {
         valueLeft += problem.costAtHome(i, aim);
       }
     }
+    double stepNm = problem.stepNm() / (aim == Aim.FINE ? Aim.FINE_STEPS : 1);
     ScoreLevels all =
         new ScoreLevels(
             seen.view().conflicts(),
             now.overG(),
             mustLeft,
             valueLeft,
-            ScoreLevels.steps(now.momentHalfGMm(), problem.stepNm()),
+            ScoreLevels.steps(now.momentHalfGMm(), stepNm),
             handling(now));
     return aim.fills() ? all.onlyAboard(problem.scenario().settings().massLimits()) : all;
   }

@@ -23,7 +23,7 @@ public final class PackingScore
     packing = new Packing(workingSolution.problem(), baysOf(workingSolution));
     baysChanged = false;
     for (PlanningItem item : workingSolution.items()) {
-      packing.assign(item.index(), item.space(), item.pose(), item.rank());
+      packing.assign(item.index(), item.space(), item.stance(), item.rank());
     }
   }
 
@@ -56,7 +56,7 @@ public final class PackingScore
   @Override
   public void afterVariableChanged(Object entity, String variableName) {
     if (entity instanceof PlanningItem item && packing != null) {
-      packing.assign(item.index(), item.space(), item.pose(), item.rank());
+      packing.assign(item.index(), item.space(), item.stance(), item.rank());
     } else {
       baysChanged = true;
     }

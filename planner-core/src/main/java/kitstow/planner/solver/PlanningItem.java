@@ -9,9 +9,6 @@ import org.optaplanner.core.api.domain.variable.PlanningVariable;
 /** One unit of gear as the search sees it. Annotations stand on fields for Android's sake. */
 @PlanningEntity
 class PlanningItem {
-  /** Added to a pose for what goes rather on top of others than further back. */
-  static final int STACKED = 100;
-
   @PlanningId private String key;
   private int index;
   private @Nullable Wanted wanted;
@@ -20,9 +17,9 @@ class PlanningItem {
   @PlanningVariable(valueRangeProviderRefs = "spaces", nullable = true)
   private @Nullable String space;
 
-  /** Pose to try first: 0 for none, else its index plus one; and {@link #STACKED} or not. */
-  @PlanningVariable(valueRangeProviderRefs = "poses")
-  private Integer pose = 0;
+  /** How it is to stand; see {@link Stance}. */
+  @PlanningVariable(valueRangeProviderRefs = "stances")
+  private Long stance = Stance.ANY;
 
   /** Place in the order in which a space is filled; ties go to the lower index. */
   @PlanningVariable(valueRangeProviderRefs = "ranks")
@@ -64,12 +61,12 @@ class PlanningItem {
     space = value;
   }
 
-  int pose() {
-    return pose;
+  long stance() {
+    return stance;
   }
 
-  void setPose(int value) {
-    pose = value;
+  void setStance(long value) {
+    stance = value;
   }
 
   int rank() {

@@ -28,8 +28,8 @@ class PlanningLoad {
   @ValueRangeProvider(id = "spaces")
   private List<String> spaces = new ArrayList<>();
 
-  @ValueRangeProvider(id = "poses")
-  private List<Integer> poses = new ArrayList<>();
+  @ValueRangeProvider(id = "stances")
+  private List<Long> stances = new ArrayList<>();
 
   @ValueRangeProvider(id = "ranks")
   private List<Integer> ranks = new ArrayList<>();
@@ -50,9 +50,9 @@ class PlanningLoad {
     this.items.addAll(items);
     this.modules.addAll(modules);
     this.spaces.addAll(spaces);
-    for (int i = 0; i <= poses; i++) {
-      this.poses.add(i);
-      this.poses.add(i + PlanningItem.STACKED);
+    for (long i = Stance.ANY; i <= poses; i++) {
+      this.stances.add(i);
+      this.stances.add(i + Stance.STACKED);
     }
     for (int i = 0; i < Math.max(1, items.size()); i++) {
       this.ranks.add(i);

@@ -28,7 +28,7 @@ final class PlanningMapper {
       PlanningItem item = new PlanningItem(i, wanted);
       item.setSpace(packing.spaceOf(i));
       item.setRank(packing.rankOf(i));
-      item.setPose(packing.poseOf(i));
+      item.setStance(packing.stanceOf(i));
       items.add(item);
     }
     List<PlanningModule> modules = new ArrayList<>();
@@ -44,8 +44,8 @@ final class PlanningMapper {
   }
 
   /**
-   * A packing that follows a plan: its bays, its spaces, its order and its poses. Where the plan
-   * leaves gaps the packing may close them, so it need not be the very same.
+   * A packing that follows a plan: its bays, its spaces, its order and its places. Only what could
+   * not be put where it is by any search stands elsewhere, or nowhere.
    */
   static Packing toPacking(PackingProblem problem, LoadPlan plan) {
     Map<String, String> bays = new LinkedHashMap<>(PackingProblem.firstBays(problem.scenario()));
@@ -73,13 +73,15 @@ final class PlanningMapper {
     return packing;
   }
 
-  /** Puts a unit where a plan has it if the search would ever put it there, else near it. */
+  /** Puts a unit where a plan has it if it can stand there, else near it. */
   private static void putBack(Packing packing, int unit, Placement placement) {
     int site = packing.view().sites().indexOf(placement.spaceId());
     int pose = poseOf(packing.problem(), unit, placement);
-    int[] choices = {0, PlanningItem.STACKED, pose, pose + PlanningItem.STACKED};
+    long first = pose < 0 ? Stance.ANY : Stance.preferring(pose);
+    long there = pose < 0 ? Stance.ANY : Stance.at(pose, placement.corner());
+    long[] choices = {Stance.ANY, Stance.STACKED, first, first + Stance.STACKED, there};
     PlacedItem any = null;
-    for (int choice : choices) {
+    for (long choice : choices) {
       PlacedItem found = site < 0 ? null : packing.tryAt(unit, choice, site);
       if (found != null && found.placement().equals(placement)) {
         packing.put(unit, choice, site, found);
@@ -88,7 +90,7 @@ final class PlanningMapper {
       any = found == null ? any : found;
     }
     if (any != null) {
-      packing.put(unit, pose, site, any);
+      packing.put(unit, first, site, any);
     }
   }
 
@@ -96,10 +98,10 @@ final class PlanningMapper {
     List<Pose> poses = problem.units().get(unit).poses();
     for (int i = 0; i < poses.size(); i++) {
       if (poses.get(i).shape() == placement.shape() && poses.get(i).turn() == placement.turn()) {
-        return i + 1;
+        return i;
       }
     }
-    return 0;
+    return -1;
   }
 
   /** The plan that a state of the search stands for, and its figures. */

@@ -11,13 +11,13 @@ import org.optaplanner.core.impl.heuristic.move.AbstractMove;
 /** Gives several units new spaces, poses and ranks at once. */
 final class Reassign extends AbstractMove<PlanningLoad> {
   /** What one unit is given. */
-  record Change(PlanningItem item, @Nullable String space, int pose, int rank) {
+  record Change(PlanningItem item, @Nullable String space, long stance, int rank) {
     static Change asItIs(PlanningItem item) {
-      return new Change(item, item.space(), item.pose(), item.rank());
+      return new Change(item, item.space(), item.stance(), item.rank());
     }
 
     boolean changes() {
-      return !Objects.equals(item.space(), space) || item.pose() != pose || item.rank() != rank;
+      return !Objects.equals(item.space(), space) || item.stance() != stance || item.rank() != rank;
     }
   }
 
@@ -48,9 +48,9 @@ final class Reassign extends AbstractMove<PlanningLoad> {
       scoreDirector.beforeVariableChanged(item, "space");
       item.setSpace(change.space());
       scoreDirector.afterVariableChanged(item, "space");
-      scoreDirector.beforeVariableChanged(item, "pose");
-      item.setPose(change.pose());
-      scoreDirector.afterVariableChanged(item, "pose");
+      scoreDirector.beforeVariableChanged(item, "stance");
+      item.setStance(change.stance());
+      scoreDirector.afterVariableChanged(item, "stance");
       scoreDirector.beforeVariableChanged(item, "rank");
       item.setRank(change.rank());
       scoreDirector.afterVariableChanged(item, "rank");
@@ -62,7 +62,7 @@ final class Reassign extends AbstractMove<PlanningLoad> {
     List<Change> rebased = new ArrayList<>();
     for (Change change : changes) {
       PlanningItem item = destination.lookUpWorkingObject(change.item());
-      rebased.add(new Change(item, change.space(), change.pose(), change.rank()));
+      rebased.add(new Change(item, change.space(), change.stance(), change.rank()));
     }
     return new Reassign(rebased);
   }

@@ -58,9 +58,9 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
       director.beforeVariableChanged(item, "space");
       item.setSpace(best.spaceOf(unit));
       director.afterVariableChanged(item, "space");
-      director.beforeVariableChanged(item, "pose");
-      item.setPose(best.poseOf(unit));
-      director.afterVariableChanged(item, "pose");
+      director.beforeVariableChanged(item, "stance");
+      item.setStance(best.stanceOf(unit));
+      director.afterVariableChanged(item, "stance");
       director.beforeVariableChanged(item, "rank");
       item.setRank(best.rankOf(unit));
       director.afterVariableChanged(item, "rank");

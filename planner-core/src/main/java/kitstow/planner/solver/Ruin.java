@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Random;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Need;
@@ -16,7 +17,7 @@ import kitstow.planner.model.Zone;
 /**
  * Chooses the units that are taken out of a packing to be put back otherwise: of one space, of one
  * stretch along the vehicle, side by side, of one kind, at random, or whatever is in the way of a
- * unit that stays home.
+ * unit that stays home; or all of a space, which is then filled anew as a whole.
  */
 final class Ruin {
   private static final int MOST = 12;
@@ -35,6 +36,12 @@ final class Ruin {
   private static final int WISHES = 3;
   private static final int WISHES_FOR_MUST = 10;
 
+  /** How often a whole space is filled anew. */
+  private static final double REFILLED = 0.25;
+
+  /** Units of other spaces that may go along then, in half of the cases. */
+  private static final int OTHERS = 6;
+
   /** Chance that a unit at home that is not asked for is tried as well. */
   private static final double ALSO_TRIED = 0.3;
 
@@ -44,6 +51,7 @@ final class Ruin {
   private final List<Integer> home = new ArrayList<>();
   private final List<Integer> out = new ArrayList<>();
   private int wanted = -1;
+  private OptionalInt refilled = OptionalInt.empty();
 
   private Ruin(Packing packing, Random random) {
     this.packing = packing;
@@ -56,8 +64,22 @@ final class Ruin {
   /** Chooses at random. */
   static Ruin of(Packing packing, Random random) {
     Ruin ruin = new Ruin(packing, random);
-    ruin.choose();
+    if (!ruin.aboard.isEmpty() && random.nextDouble() < REFILLED) {
+      ruin.chooseSpace();
+    } else {
+      ruin.choose();
+    }
     return ruin;
+  }
+
+  /** The space that is to be filled anew with what is taken out, if any. */
+  OptionalInt refilled() {
+    return refilled;
+  }
+
+  /** Whether anything is home that may as well go in. */
+  boolean leavesHome() {
+    return !home.isEmpty();
   }
 
   /** Units to take out and put back, in the order in which they are to be put back. */
@@ -100,6 +122,25 @@ final class Ruin {
 
   private long volumeMm3(int unit) {
     return item(unit).shapes().get(0).volumeMm3();
+  }
+
+  /** All of one space but what is pinned, all that is home, and at times a few of elsewhere. */
+  private void chooseSpace() {
+    String space = space(centre());
+    refilled = OptionalInt.of(packing.view().sites().indexOf(space));
+    for (int unit : aboard) {
+      if (space.equals(space(unit)) && !item(unit).pin().isPresent()) {
+        out.add(unit);
+      }
+    }
+    out.addAll(home);
+    int others = random.nextBoolean() ? random.nextInt(OTHERS) : 0;
+    for (int i = 0; i < others; i++) {
+      int other = aboard.get(random.nextInt(aboard.size()));
+      if (!out.contains(other) && !item(other).pin().isPresent()) {
+        out.add(other);
+      }
+    }
   }
 
   private void choose() {

@@ -9,12 +9,15 @@ import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
 /**
- * Ruin and recreate: takes some units out (a whole space, a band across the vehicle, or at random,
- * always with some that stay home) and puts each back where the whole load scores best. Made by the
- * solver.
+ * Ruin and recreate: takes some units out (of one space, of a band across the vehicle, or at
+ * random, always with some that stay home) and puts each back where the whole load scores best, or
+ * fills a whole space anew. Made by the solver.
  */
 public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassign> {
   private static final double BLINK = 0.03;
+
+  /** Ways to fill a space anew of which the best is taken. */
+  private static final int FILLINGS = 10;
 
   private @Nullable Packing scratchpad;
 
@@ -55,17 +58,23 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
             : new Packing(load.problem(), PackingScore.baysOf(load));
     scratchpad = scratch;
     scratch.follow(load);
-    List<Integer> out = Ruin.of(scratch, random).inOrder();
+    Ruin ruin = Ruin.of(scratch, random);
+    List<Integer> out = ruin.inOrder();
     for (int unit : out) {
-      scratch.assign(unit, null, 0, scratch.rankOf(unit));
+      scratch.assign(unit, null, Stance.ANY, scratch.rankOf(unit));
     }
-    new Construction(load.problem()).insert(scratch, out, random, BLINK, wild(random));
+    List<Integer> left = out;
+    if (ruin.refilled().isPresent()) {
+      boolean roomy = load.problem().aim().fills() || (ruin.leavesHome() && random.nextBoolean());
+      left = new Refill(scratch, random, roomy).fill(ruin.refilled().getAsInt(), out, FILLINGS);
+    }
+    new Construction(load.problem()).insert(scratch, left, random, BLINK, wild(random));
     List<Reassign.Change> changes = new ArrayList<>();
     for (int unit : out) {
       PlanningItem item = load.items().get(unit);
       changes.add(
           new Reassign.Change(
-              item, scratch.spaceOf(unit), scratch.poseOf(unit), scratch.rankOf(unit)));
+              item, scratch.spaceOf(unit), scratch.stanceOf(unit), scratch.rankOf(unit)));
     }
     return new Reassign(changes);
   }

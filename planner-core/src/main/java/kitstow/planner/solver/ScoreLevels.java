@@ -42,6 +42,29 @@ record ScoreLevels(
         : new ScoreLevels(conflicts, 0L, mustLeft, 0L, 0L, 0L);
   }
 
+  /** The same with handling left out. */
+  ScoreLevels butHandling() {
+    return new ScoreLevels(conflicts, overG, mustLeft, valueLeft, momentSteps, 0L);
+  }
+
+  /**
+   * Whether one score is better than another by something other than handling, and by a whole step
+   * if by the moment.
+   *
+   * @param fine a score with moments in fine steps
+   * @param coarse one with moments in steps
+   */
+  static boolean isBetterByStep(BendableLongScore fine, BendableLongScore coarse) {
+    long[] soft = {
+      fine.softScore(0),
+      fine.softScore(1),
+      fine.softScore(2),
+      Math.floorDiv(fine.softScore(3), Aim.FINE_STEPS),
+      coarse.softScore(4)
+    };
+    return BendableLongScore.of(new long[] {fine.hardScore(0)}, soft).compareTo(coarse) > 0;
+  }
+
   /** Steps in a moment, rounded up. */
   static long steps(long halfGMm, double stepNm) {
     double newtonMetres = Lever.newtonMetres(halfGMm, Lever.STANDARD_GRAVITY_M_S2);

@@ -59,7 +59,7 @@ final class SearchConfig {
   @SuppressWarnings("rawtypes")
   private static UnionMoveSelectorConfig moves(Scenario scenario) {
     List<MoveSelectorConfig> moves = new ArrayList<>();
-    for (String variable : List.of("space", "pose", "rank")) {
+    for (String variable : List.of("space", "stance", "rank")) {
       moves.add(
           new ChangeMoveSelectorConfig()
               .withEntitySelectorConfig(new EntitySelectorConfig(PlanningItem.class))

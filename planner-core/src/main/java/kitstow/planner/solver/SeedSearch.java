@@ -24,6 +24,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
   private volatile boolean stopped;
   private volatile @Nullable DefaultSolver<PlanningLoad> solver;
   private volatile long scoreCalculations;
+  private @Nullable PlanningLoad best;
   private @Nullable BendableLongScore bestScore;
 
   /**
@@ -42,8 +43,9 @@ final class SeedSearch implements Callable<PlanningLoad> {
   @Override
   public PlanningLoad call() {
     PackingProblem problem = new PackingProblem(request.scenario());
-    PlanningLoad best = PlanSearch.construct(problem, request.start().orElse(null));
-    progress.better(PlanningMapper.toBest(best, seed, request.steps(), 1L));
+    PlanningLoad first = PlanSearch.construct(problem, request.start().orElse(null));
+    offer(first, scoreOf(first));
+    progress.better(PlanningMapper.toBest(first, seed, request.steps(), 1L));
     Budget budget = new Budget(seed, request.steps(), request.seconds(), nanos);
     Random random = new Random(seed);
     int[] urgency = new int[problem.units().size()];
@@ -52,31 +54,58 @@ final class SeedSearch implements Callable<PlanningLoad> {
     int fillings = 0;
     long taken;
     do {
-      Round round = budget.next(leavesHome(best), filled);
-      BendableLongScore bar = scoreOf(best);
+      Round round = budget.next(leavesHome(best()), filled);
+      BendableLongScore bar = scoreOf(best());
       boolean fills = round.aim().fills();
       boolean settles = fills ? fillings++ % 2 == 0 : filled;
-      problem.aim(round.aim());
-      PlanningLoad start = settles ? best : startOf(budget.rounds(), best, random, urgency, fills);
+      PlanningLoad start =
+          settles ? best() : startOf(budget.rounds(), best(), random, urgency, fills);
       StepCount counted = new StepCount();
       PlanningLoad found = run(start, round, counted);
-      problem.aim(Aim.ALL);
+      if (round.aim() == Aim.FINE && mayBeBest(found)) {
+        found = run(found, budget.settling(counted.steps), counted);
+      }
       taken = counted.steps;
       budget.spend(taken);
       countHome(found, urgency);
-      BendableLongScore score = scoreOf(found);
-      filled = fills && score.compareTo(bar) > 0;
-      if (score.compareTo(bar) > 0) {
-        best = found;
-        bar = score;
-      }
-      // A round may leave a score that is none, or one in which not everything counted.
-      best.setScore(bar);
+      offer(found, scoreOf(found));
+      filled = fills && scoreOf(best()).compareTo(bar) > 0;
     } while (taken > 0L
         && !stopped
         && !budget.spent()
-        && (filled || !nearFloor.holds(packingOf(best))));
-    return best;
+        && (filled || !nearFloor.holds(packingOf(best()))));
+    PlanningLoad found = best();
+    // The round that found it may have counted otherwise.
+    found.setScore(scoreOf(found));
+    return found;
+  }
+
+  private PlanningLoad best() {
+    PlanningLoad now = best;
+    if (now == null) {
+      throw new IllegalStateException("nothing is packed yet");
+    }
+    return now;
+  }
+
+  /** Takes a plan for the best if it is better than all before it; tells whether it is. */
+  private boolean offer(PlanningLoad found, BendableLongScore score) {
+    BendableLongScore bar = bestScore;
+    boolean better = bar == null || score.compareTo(bar) > 0;
+    if (better) {
+      best = found;
+      bestScore = score;
+    }
+    return better;
+  }
+
+  /** Whether a plan is no worse than the best but perhaps for its handling. */
+  private boolean mayBeBest(PlanningLoad found) {
+    Settings.MassLimits massLimits = request.scenario().settings().massLimits();
+    ScoreLevels now = packingOf(best()).levels();
+    ScoreLevels then = packingOf(found).levels();
+    return then.butHandling().toScore(massLimits).compareTo(now.butHandling().toScore(massLimits))
+        >= 0;
   }
 
   /** The score with everything counted. */
@@ -124,24 +153,33 @@ final class SeedSearch implements Callable<PlanningLoad> {
     long before = scoreCalculations;
     built.addPhaseLifecycleListener(counted);
     built.addEventListener(
-        event -> tell(event.getNewBestSolution(), before + calculationsOf(built)));
+        event -> tell(event.getNewBestSolution(), round, before + calculationsOf(built)));
     solver = built;
-    if (stopped) {
+    if (stopped || round.steps() == 0L) {
       return start;
     }
+    start.problem().aim(round.aim());
     PlanningLoad found = built.solve(start);
+    start.problem().aim(Aim.ALL);
     scoreCalculations = before + calculationsOf(built);
     return found;
   }
 
   /** Tells of a plan if it is better than all before it in this search. */
-  private void tell(PlanningLoad found, long calculations) {
-    BendableLongScore score = scoreOf(found);
-    BendableLongScore bar = bestScore;
-    if (bar == null || score.compareTo(bar) > 0) {
-      bestScore = score;
+  private void tell(PlanningLoad found, Round round, long calculations) {
+    if (round.aim() == Aim.FINE && !isStep(found)) {
+      return;
+    }
+    if (offer(found, scoreOf(found))) {
       progress.better(PlanningMapper.toBest(found, seed, request.steps(), calculations));
     }
+  }
+
+  /** Whether what was found with fine steps is better by a whole one. */
+  private boolean isStep(PlanningLoad found) {
+    BendableLongScore fine = found.score();
+    BendableLongScore bar = bestScore;
+    return fine == null || bar == null || ScoreLevels.isBetterByStep(fine, bar);
   }
 
   private static long calculationsOf(DefaultSolver<PlanningLoad> of) {

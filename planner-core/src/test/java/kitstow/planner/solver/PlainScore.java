@@ -32,7 +32,7 @@ public final class PlainScore implements EasyScoreCalculator<PlanningLoad, Benda
     PackingProblem problem = load.problem();
     Packing packing = new Packing(problem, PackingScore.baysOf(load));
     for (PlanningItem item : load.items()) {
-      packing.assign(item.index(), item.space(), item.pose(), item.rank());
+      packing.assign(item.index(), item.space(), item.stance(), item.rank());
     }
     int refused = Bays.settle(problem.scenario(), PackingScore.baysOf(load)).refused();
     return levels(problem, packing.plan(LoadPlan.Origin.HAND), refused)

@@ -133,9 +133,9 @@ public class SpeedParts {
   public long scoringAUnitThatComesBack() {
     next();
     String space = packing.spaceOf(unit);
-    packing.assign(unit, null, packing.poseOf(unit), packing.rankOf(unit));
+    packing.assign(unit, null, packing.stanceOf(unit), packing.rankOf(unit));
     long without = packing.levels().momentSteps();
-    packing.assign(unit, space, packing.poseOf(unit), packing.rankOf(unit));
+    packing.assign(unit, space, packing.stanceOf(unit), packing.rankOf(unit));
     return packing.levels().momentSteps() - without;
   }
 

@@ -1,0 +1,233 @@
+package kitstow.planner.packing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.PointMm;
+import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.model.PlacedItem;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fills a space from its front, room by room: into the foremost empty room goes the block of like
+ * units that is liked best there. Every base lies wholly on the floor or on one block. Only size
+ * and what may be put on top are looked at; the decoder judges everything else afterwards.
+ */
+public final class Filler {
+  /**
+   * What is liked in a block: weights of large, of dense, of filling the cross-section, of luck.
+   */
+  public record Taste(double large, double dense, double fitting, double luck) {
+    /** Large ones first, with a little luck, so that much goes in. */
+    public static Taste roomy(Random random) {
+      return new Taste(1.0, 0.0, 0.5 * random.nextDouble(), 0.47 * random.nextDouble());
+    }
+
+    /** Any taste. */
+    public static Taste any(Random random) {
+      return new Taste(
+          0.5 + random.nextDouble(),
+          1.5 * random.nextDouble(),
+          4.0 * random.nextDouble(),
+          random.nextDouble());
+    }
+  }
+
+  /**
+   * Like units.
+   *
+   * @param wanted one of them
+   * @param poses poses in which they may stand here
+   * @param count how many there are
+   */
+  public record Goods(Wanted wanted, List<Integer> poses, int count) {}
+
+  /** A place for one unit of some goods. */
+  public record Stand(int goods, int pose, PointMm corner) {}
+
+  /** A block: so many units along each axis. */
+  private record Block(int goods, int pose, SizeMm unit, int alongX, int alongY, int alongZ) {
+    int lengthMm() {
+      return alongX * unit.lengthMm();
+    }
+
+    int widthMm() {
+      return alongY * unit.widthMm();
+    }
+
+    int heightMm() {
+      return alongZ * unit.heightMm();
+    }
+  }
+
+  /** Orders in which a block grows along the axes. */
+  private static final int[][] GROWTH = {
+    {0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}
+  };
+
+  private final BoxMm room;
+  private final EmptyRooms empty;
+  private final List<Goods> goods;
+  private final SizeMm[][] sizes;
+  private final double[] logVolume;
+  private final double[] logDensity;
+
+  /**
+   * A space with what stands there already.
+   *
+   * @param goods what there is to fill it with
+   */
+  public Filler(SiteMap sites, int site, Ground ground, List<Goods> goods) {
+    Site at = sites.site(site);
+    this.room = at.room();
+    this.goods = List.copyOf(goods);
+    this.empty = new EmptyRooms(room, Math.min(room.maxZMm(), at.topZMm()));
+    for (Site.Obstacle obstacle : at.obstacles()) {
+      take(obstacle.box(), 0L);
+    }
+    for (PlacedItem other : ground.reaching(site)) {
+      take(other.box(), 0L);
+    }
+    for (PlacedItem other : ground.in(site)) {
+      take(other.box(), other.item().bearsG());
+    }
+    this.sizes = new SizeMm[goods.size()][];
+    this.logVolume = new double[goods.size()];
+    this.logDensity = new double[goods.size()];
+    for (int i = 0; i < goods.size(); i++) {
+      Goods one = goods.get(i);
+      sizes[i] = new SizeMm[one.poses().size()];
+      for (int k = 0; k < sizes[i].length; k++) {
+        sizes[i][k] = one.wanted().poses().get(one.poses().get(k)).size();
+      }
+      logVolume[i] = Math.log((double) sizes[i][0].volumeMm3());
+      logDensity[i] = Math.log((double) one.wanted().item().mass().massG()) - logVolume[i];
+    }
+  }
+
+  private void take(BoxMm box, long bearsG) {
+    empty.take(
+        box.minXMm(), box.minYMm(), box.minZMm(), box.maxXMm(), box.maxYMm(), box.maxZMm(), bearsG);
+  }
+
+  /** Fills the space once; the places in the order in which they are filled. */
+  public List<Stand> fill(Taste taste, Random random) {
+    EmptyRooms rooms = new EmptyRooms(empty);
+    int[] left = new int[goods.size()];
+    int units = 0;
+    double[][] luck = new double[left.length][];
+    for (int i = 0; i < left.length; i++) {
+      left[i] = goods.get(i).count();
+      units += left[i];
+      luck[i] = new double[sizes[i].length];
+      for (int k = 0; k < luck[i].length; k++) {
+        luck[i][k] = taste.luck() * random.nextDouble();
+      }
+    }
+    List<Stand> stands = new ArrayList<>();
+    EmptyRooms.EmptyRoom next = rooms.foremost();
+    while (next != null && stands.size() < units) {
+      Block block = best(next, left, taste, luck);
+      if (block == null) {
+        rooms.giveUp(next);
+      } else {
+        put(block, next, rooms, stands);
+        left[block.goods()] -= block.alongX() * block.alongY() * block.alongZ();
+      }
+      next = rooms.foremost();
+    }
+    return stands;
+  }
+
+  private @Nullable Block best(
+      EmptyRooms.EmptyRoom into, int[] left, Taste taste, double[][] luck) {
+    Block best = null;
+    double bestLiked = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < left.length; i++) {
+      long massG = goods.get(i).wanted().item().mass().massG();
+      if (left[i] == 0 || massG > into.bearsG()) {
+        continue;
+      }
+      for (int k = 0; k < sizes[i].length; k++) {
+        SizeMm size = sizes[i][k];
+        int x = into.lengthMm() / size.lengthMm();
+        int y = into.widthMm() / size.widthMm();
+        int z = into.heightMm() / size.heightMm();
+        if (x == 0 || y == 0 || z == 0) {
+          continue;
+        }
+        double base = taste.large() * logVolume[i] + taste.dense() * logDensity[i] + luck[i][k];
+        int most = high(goods.get(i), z, into.bearsG());
+        int orders = left[i] == 1 ? 1 : GROWTH.length;
+        for (int order = 0; order < orders; order++) {
+          int[] along = grown(GROWTH[order], x, y, most, left[i]);
+          double liked = base + liking(taste, size, along, into);
+          if (liked > bestLiked) {
+            bestLiked = liked;
+            best = new Block(i, goods.get(i).poses().get(k), size, along[0], along[1], along[2]);
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double liking(Taste taste, SizeMm size, int[] along, EmptyRooms.EmptyRoom into) {
+    double across = (double) along[1] * size.widthMm() / into.widthMm();
+    double up = (double) along[2] * size.heightMm() / into.heightMm();
+    int units = along[0] * along[1] * along[2];
+    double flush = (across == 1.0 ? 0.5 : 0.0) + (up == 1.0 ? 0.5 : 0.0);
+    return taste.fitting() * (across + up + flush)
+        + (units > 1 ? taste.large() * Math.log(units) : 0.0);
+  }
+
+  /** How many may be stacked: the lowest carries all others, the base all. */
+  private static int high(Goods one, int fits, long bearsG) {
+    long massG = Math.max(1L, one.wanted().item().mass().massG());
+    long byItself = 1L + one.wanted().item().bearsG() / massG;
+    return (int) Math.min(fits, Math.min(byItself, bearsG / massG));
+  }
+
+  private static int[] grown(int[] order, int x, int y, int z, int left) {
+    int[] fits = {x, y, z};
+    int[] along = {1, 1, 1};
+    int rest = left;
+    for (int axis : order) {
+      along[axis] = Math.max(1, Math.min(fits[axis], rest));
+      rest /= along[axis];
+    }
+    return along;
+  }
+
+  /** Against the nearer side wall. */
+  private void put(Block block, EmptyRooms.EmptyRoom into, EmptyRooms rooms, List<Stand> stands) {
+    boolean right = room.maxYMm() - into.y1() < into.y0() - room.minYMm();
+    int y0 = right ? into.y1() - block.widthMm() : into.y0();
+    SizeMm unit = block.unit();
+    for (int z = 0; z < block.alongZ(); z++) {
+      for (int x = 0; x < block.alongX(); x++) {
+        for (int y = 0; y < block.alongY(); y++) {
+          PointMm corner =
+              new PointMm(
+                  into.x0() + x * unit.lengthMm(),
+                  y0 + y * unit.widthMm(),
+                  into.z0() + z * unit.heightMm());
+          stands.add(new Stand(block.goods(), block.pose(), corner));
+        }
+      }
+    }
+    long massG = goods.get(block.goods()).wanted().item().mass().massG();
+    long itself = goods.get(block.goods()).wanted().item().bearsG() - (block.alongZ() - 1) * massG;
+    long below =
+        into.bearsG() == Long.MAX_VALUE ? Long.MAX_VALUE : into.bearsG() - block.alongZ() * massG;
+    rooms.take(
+        into.x0(),
+        y0,
+        into.z0(),
+        into.x0() + block.lengthMm(),
+        y0 + block.widthMm(),
+        into.z0() + block.heightMm(),
+        Math.min(itself, below));
+  }
+}

@@ -1,0 +1,188 @@
+package kitstow.planner.packing;
+
+import static kitstow.planner.testkit.ItemBuilder.anItem;
+import static kitstow.planner.testkit.SpaceBuilder.aSpace;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.Boxes;
+import kitstow.planner.geometry.PointMm;
+import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.geometry.Turn;
+import kitstow.planner.model.Environment;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Rig;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Zone;
+import kitstow.planner.testkit.ItemBuilder;
+import kitstow.planner.testkit.Masses;
+import kitstow.planner.testkit.RigBuilder;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Fillings of one space against plain geometry; all gear invented. */
+class FillerTest {
+  private static final SizeMm ROOM = new SizeMm(1200, 600, 700);
+  private static final Turn[] ALL = EnumSet.allOf(Turn.class).toArray(new Turn[0]);
+
+  /** A thing as it was put, and what it is. */
+  private record Put(Item item, BoxMm box) {}
+
+  @Test
+  void likeBoxesThatFillTheRoomExactlyAllGoIn() {
+    Bench bench = new Bench(List.of(anItem("crate").size(300, 200, 350).quantity(24)));
+
+    List<Put> put = bench.fill(new Random(1L), new Filler.Taste(1.0, 0.0, 0.0, 0.0));
+
+    assertThat(put).hasSize(24);
+    assertThat(put.stream().mapToLong(one -> volumeMm3(one.box())).sum())
+        .isEqualTo(ROOM.volumeMm3());
+    assertSound(put);
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void everyBaseLiesWhollyOnTheFloorOrOnWhatCarriesIt(long seed) {
+    Random random = new Random(seed);
+    Bench bench = new Bench(mixed(random));
+
+    List<Put> roomy = bench.fill(random, Filler.Taste.roomy(random));
+    List<Put> any = bench.fill(random, Filler.Taste.any(random));
+
+    assertThat(roomy).hasSizeGreaterThan(10);
+    assertThat(any).hasSizeGreaterThan(10);
+    assertSound(roomy);
+    assertSound(any);
+  }
+
+  @Test
+  void whatStandsThereStaysClear() {
+    Bench bench = new Bench(List.of(anItem("crate").size(300, 200, 350).quantity(24)));
+    BoxMm there = BoxMm.at(new PointMm(2900, -900, 2000), new SizeMm(300, 200, 350));
+    bench.stand(there);
+
+    List<Put> put = bench.fill(new Random(1L), new Filler.Taste(1.0, 0.0, 0.0, 0.0));
+
+    assertThat(put).hasSizeBetween(18, 23);
+    assertThat(put).noneMatch(one -> Boxes.overlap(one.box(), there));
+  }
+
+  @Test
+  void denseThingsComeToTheFrontWhereThatIsLiked() {
+    Bench bench =
+        new Bench(
+            List.of(
+                anItem("light").size(600, 600, 700).massG(Masses.kg(5)),
+                anItem("heavy").size(600, 600, 700).massG(Masses.kg(50))));
+
+    List<Put> put = bench.fill(new Random(1L), new Filler.Taste(0.0, 1.0, 0.0, 0.0));
+
+    assertThat(put.get(0).item().id()).isEqualTo("heavy");
+    assertThat(put.get(0).box().minXMm()).isLessThan(put.get(1).box().minXMm());
+  }
+
+  private static List<ItemBuilder> mixed(Random random) {
+    return IntStream.range(0, 25)
+        .mapToObj(
+            i ->
+                anItem("thing-" + i)
+                    .size(
+                        80 + 10 * random.nextInt(30),
+                        80 + 10 * random.nextInt(25),
+                        80 + 10 * random.nextInt(20))
+                    .turns(ALL[0], ALL)
+                    .quantity(1 + random.nextInt(3))
+                    .massG(Masses.kg(1 + random.nextInt(9)))
+                    .bearsG(random.nextInt(4) == 0 ? 0L : Masses.kg(20)))
+        .collect(Collectors.toList());
+  }
+
+  private static void assertSound(List<Put> put) {
+    for (Put one : put) {
+      List<Put> under =
+          put.stream()
+              .filter(other -> other.box().maxZMm() == one.box().minZMm())
+              .filter(other -> Boxes.footprintOverlapMm2(other.box(), one.box()) > 0L)
+              .collect(Collectors.toList());
+      long carriedMm2 =
+          under.stream()
+              .mapToLong(other -> Boxes.footprintOverlapMm2(other.box(), one.box()))
+              .sum();
+      assertThat(one.box().minZMm() == 2000 || carriedMm2 == baseMm2(one.box())).isTrue();
+      assertThat(under).allMatch(other -> other.item().bearsG() >= one.item().mass().massG());
+      assertThat(put).filteredOn(other -> Boxes.overlap(other.box(), one.box())).hasSize(1);
+      assertThat(one.box().maxXMm()).isLessThanOrEqualTo(2600 + ROOM.lengthMm());
+      assertThat(one.box().maxYMm()).isLessThanOrEqualTo(-900 + ROOM.widthMm());
+      assertThat(one.box().maxZMm()).isLessThanOrEqualTo(2000 + ROOM.heightMm());
+    }
+  }
+
+  private static long baseMm2(BoxMm box) {
+    return (long) box.lengthMm() * box.widthMm();
+  }
+
+  private static long volumeMm3(BoxMm box) {
+    return baseMm2(box) * box.heightMm();
+  }
+
+  /** One space, its goods, and what stands there already. */
+  private static final class Bench {
+    private final Decoder decoder;
+    private final Ground ground;
+    private final int site;
+    private final List<Filler.Goods> goods = new ArrayList<>();
+
+    Bench(List<ItemBuilder> items) {
+      RigBuilder rig =
+          RigBuilder.aBareDualCab()
+              .uteSpace(
+                  aSpace("box", 2600, -900, 2000, ROOM)
+                      .zone(Zone.CAB)
+                      .environment(Environment.OPEN_AIR));
+      items.forEach(rig::items);
+      Scenario scenario = rig.scenario();
+      this.decoder = new Decoder(Rig.of(scenario, Map.of()));
+      this.ground = new Ground(decoder.sites());
+      this.site = decoder.sites().indexOf("box");
+      for (Item item : scenario.items()) {
+        Wanted wanted = Wanted.of(item, 1);
+        goods.add(new Filler.Goods(wanted, decoder.posesIn(wanted, site), item.quantity()));
+      }
+    }
+
+    /** Something else stands there. */
+    void stand(BoxMm box) {
+      Wanted wanted = goods.get(0).wanted();
+      PlacedItem placed =
+          Decoder.placed(wanted, decoder.sites().space(site), /* pose= */ 0, box.corner());
+      assertThat(placed.box()).isEqualTo(box);
+      ground.add(placed, site, /* kind= */ 0);
+    }
+
+    List<Put> fill(Random random, Filler.Taste taste) {
+      Filler filler = new Filler(decoder.sites(), site, ground, goods);
+      List<Put> put = new ArrayList<>();
+      int[] used = new int[goods.size()];
+      for (Filler.Stand stand : filler.fill(taste, random)) {
+        Wanted wanted = goods.get(stand.goods()).wanted();
+        used[stand.goods()]++;
+        put.add(
+            new Put(
+                wanted.item(), BoxMm.at(stand.corner(), wanted.poses().get(stand.pose()).size())));
+      }
+      for (int i = 0; i < used.length; i++) {
+        assertThat(used[i]).isLessThanOrEqualTo(goods.get(i).count());
+      }
+      return put;
+    }
+  }
+}

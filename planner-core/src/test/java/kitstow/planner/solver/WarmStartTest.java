@@ -1,0 +1,33 @@
+package kitstow.planner.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import kitstow.planner.model.LoadPlan;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.scenarios.ShippedFiles;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A search that goes on from a plan starts where that plan is, gaps and all. */
+class WarmStartTest {
+  static List<String> planned() {
+    return ShippedFiles.plannedNames();
+  }
+
+  @ParameterizedTest
+  @MethodSource("planned")
+  void aPlanMadeByHandIsTakenUpAsItIs(String name) {
+    Scenario scenario = ShippedFiles.scenario(name);
+    LoadPlan byHand = ShippedFiles.plan(name, scenario);
+    PackingProblem problem = new PackingProblem(scenario);
+
+    PlanningLoad load =
+        PlanningMapper.toPlanning(problem, PlanningMapper.toPacking(problem, byHand));
+    Packing packing = new Packing(problem, PackingScore.baysOf(load));
+    packing.follow(load);
+
+    assertThat(packing.plan(LoadPlan.Origin.HAND).placements())
+        .containsExactlyInAnyOrderElementsOf(byHand.placements());
+  }
+}
