@@ -15,16 +15,16 @@ class BoxBench {
   void sixOrSevenBoxesLieAsWellAsTheyCan() {
     CpSat.assumed();
 
-    judge("six or seven boxes", BoxCases::oneBody);
+    judge("six or seven boxes", BoxCases::oneBody, BoxWitness.STEPS_OF_SEVEN);
   }
 
   @Test
   void upToFourBoxesOnPartOfTheirBaseLieAsWellAsTheyCan() {
-    judge("up to four boxes", BoxCases::coarse);
+    judge("up to four boxes", BoxCases::coarse, BoxWitness.STEPS_OF_FOUR);
   }
 
-  private static void judge(String title, IntFunction<BoxCases.Proved> cases) {
-    BoxSummary summary = BoxSummary.of(CASES, cases);
+  private static void judge(String title, IntFunction<BoxCases.Proved> cases, long steps) {
+    BoxSummary summary = BoxSummary.of(CASES, cases, steps);
     System.out.println(title + ": " + summary);
     summary.assertAsGoodAsProved();
   }

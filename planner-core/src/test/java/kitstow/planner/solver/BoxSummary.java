@@ -19,9 +19,12 @@ record BoxSummary(List<BoxWitness.Case> cases) {
   }
 
   /** Packs the cases with the first numbers. */
-  static BoxSummary of(int count, IntFunction<BoxCases.Proved> cases) {
+  static BoxSummary of(int count, IntFunction<BoxCases.Proved> cases, long steps) {
     return new BoxSummary(
-        IntStream.range(0, count).mapToObj(cases).map(BoxWitness::solve).toList());
+        IntStream.range(0, count)
+            .mapToObj(cases)
+            .map(one -> BoxWitness.solve(one, steps))
+            .toList());
   }
 
   /**

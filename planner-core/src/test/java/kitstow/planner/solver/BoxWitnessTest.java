@@ -12,11 +12,11 @@ class BoxWitnessTest {
   void sixOrSevenBoxesLieAsWellAsTheyCan() {
     CpSat.assumed();
 
-    BoxSummary.of(CASES, BoxCases::oneBody).assertAsGoodAsProved();
+    BoxSummary.of(CASES, BoxCases::oneBody, BoxWitness.STEPS_OF_SEVEN).assertAsGoodAsProved();
   }
 
   @Test
   void upToFourBoxesOnPartOfTheirBaseLieAsWellAsTheyCan() {
-    BoxSummary.of(CASES, BoxCases::coarse).assertAsGoodAsProved();
+    BoxSummary.of(CASES, BoxCases::coarse, BoxWitness.STEPS_OF_FOUR).assertAsGoodAsProved();
   }
 }
