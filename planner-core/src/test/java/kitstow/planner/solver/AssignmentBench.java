@@ -32,4 +32,9 @@ class AssignmentBench {
     assertThat(cases).noneMatch(AssignmentWitness.Case::betterThanTheOptimum);
     assertThat(optimal).isGreaterThanOrEqualTo(CASES * 95 / 100);
   }
+
+  @Test
+  void bothProofsFindTheSameOptimum() {
+    AssignmentWitness.assertBothProofsAgree(CASES);
+  }
 }

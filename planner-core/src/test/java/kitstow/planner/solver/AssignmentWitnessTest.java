@@ -18,4 +18,9 @@ class AssignmentWitnessTest {
         .as("%s", cases)
         .isGreaterThanOrEqualTo(CASES * 95 / 100);
   }
+
+  @Test
+  void bothProofsFindTheSameOptimum() {
+    AssignmentWitness.assertBothProofsAgree(CASES);
+  }
 }

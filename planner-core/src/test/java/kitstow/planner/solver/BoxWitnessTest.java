@@ -1,0 +1,22 @@
+package kitstow.planner.solver;
+
+import kitstow.planner.exact.BoxCases;
+import kitstow.planner.exact.CpSat;
+import org.junit.jupiter.api.Test;
+
+/** The search against proved packings of one space; the bench has ten times as many. */
+class BoxWitnessTest {
+  private static final int CASES = 20;
+
+  @Test
+  void sixOrSevenBoxesLieAsWellAsTheyCan() {
+    CpSat.assumed();
+
+    BoxSummary.of(CASES, BoxCases::oneBody, BoxWitness.STEPS_OF_SEVEN).assertAsGoodAsProved();
+  }
+
+  @Test
+  void upToFourBoxesOnPartOfTheirBaseLieAsWellAsTheyCan() {
+    BoxSummary.of(CASES, BoxCases::coarse, BoxWitness.STEPS_OF_FOUR).assertAsGoodAsProved();
+  }
+}
