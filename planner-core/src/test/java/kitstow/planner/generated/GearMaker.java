@@ -25,27 +25,17 @@ final class GearMaker {
 
   private final Random random;
   private final RigMaker rig;
-  private final Fumes fumes;
+  private final Theme theme;
+  private final boolean mustTake;
   private final List<String> water = new ArrayList<>();
   private final List<String> food = new ArrayList<>();
   private long totalG;
 
-  /** Whether gas or fuel rides with things that are nothing to it, so that only its air counts. */
-  private enum Fumes {
-    GAS_ALONE,
-    FUEL_ALONE,
-    AMONG_OTHERS
-  }
-
-  GearMaker(Random random, RigMaker rig) {
+  GearMaker(Random random, RigMaker rig, int number) {
     this.random = random;
     this.rig = rig;
-    this.fumes =
-        switch (random.nextInt(10)) {
-          case 0, 1, 2 -> Fumes.GAS_ALONE;
-          case 3, 4, 5 -> Fumes.FUEL_ALONE;
-          default -> Fumes.AMONG_OTHERS;
-        };
+    this.theme = Theme.of(number);
+    this.mustTake = GeneratedScenarios.onlyTold(number);
   }
 
   /** Ids of items that hold water. */
@@ -74,38 +64,36 @@ final class GearMaker {
     int made = 0;
     while (made < units) {
       int quantity = Math.min(units - made, random.nextInt(5) == 0 ? 2 + random.nextInt(2) : 1);
-      rig.builder().items(item("item-" + made, quantity, volumeMm3 * share[made] / sum));
+      rig.builder().items(item(made, quantity, volumeMm3 * share[made] / sum));
       made += quantity;
     }
   }
 
-  private ItemBuilder item(String id, int quantity, double volumeMm3) {
+  private ItemBuilder item(int index, int quantity, double volumeMm3) {
+    String id = "item-" + index;
     double side = Math.cbrt(volumeMm3);
     double longer = 1.0 + random.nextDouble();
     double wider = 0.7 + 0.6 * random.nextDouble();
     int length = clamp(side * longer);
     int width = clamp(side * wider);
     int height = clamp(volumeMm3 / ((double) length * width));
-    boolean longLoad = rig.rack() && random.nextInt(8) == 0;
+    boolean longLoad = index > 0 && rig.rack() && random.nextInt(8) == 0;
     if (longLoad) {
       length = 800 + 10 * random.nextInt(80);
       width = 100 + 10 * random.nextInt(17);
       height = 100 + 10 * random.nextInt(15);
     }
-    double densityKgPerL = 0.1 + 0.6 * random.nextDouble();
-    long massG = Math.round((double) length * width * height * densityKgPerL / 1000.0);
-    massG = Math.max(200L, Math.min(60_000L, massG));
+    long massG = massG((double) length * width * height);
     totalG += massG * quantity;
-    ItemBuilder item =
-        anItem(id).size(length, width, height).massG(massG).quantity(quantity).bearsG(bears());
+    ItemBuilder item = anItem(id).size(length, width, height).massG(massG).quantity(quantity);
     turns(item);
     need(item);
     if (longLoad) {
       item.marks(Mark.BULKY);
     } else {
-      company(item, id, massG);
+      company(item, index, massG);
     }
-    keepClear(item, height);
+    top(item, height);
     if (!longLoad && quantity == 1 && random.nextInt(10) == 0) {
       item.pin(pin());
     }
@@ -119,9 +107,10 @@ final class GearMaker {
     return (int) Math.max(LEAST_MM, Math.min(MOST_MM, 5.0 * Math.round(mm / 5.0)));
   }
 
-  private long bears() {
-    long[] choice = {0L, 3_000L, 6_000L, 10_000L, 40_000L};
-    return choice[random.nextInt(choice.length)];
+  private long massG(double volumeMm3) {
+    double densityKgPerL = 0.1 + (theme.light() ? 0.1 : 0.6) * random.nextDouble();
+    long massG = Math.round(volumeMm3 * densityKgPerL / 1000.0);
+    return Math.max(theme.leastG(), Math.min(theme.mostG(), massG));
   }
 
   private void turns(ItemBuilder item) {
@@ -133,7 +122,7 @@ final class GearMaker {
   }
 
   private void need(ItemBuilder item) {
-    switch (random.nextInt(10)) {
+    switch (random.nextInt(mustTake ? 6 : 10)) {
       case 0, 1, 2 -> item.need(Need.MUST);
       case 3, 4, 5, 6 -> item.need(Need.SHOULD).value(30);
       default -> item.need(Need.NICE).value(10);
@@ -146,17 +135,29 @@ final class GearMaker {
     }
   }
 
-  private void company(ItemBuilder item, String id, long massG) {
-    if (fumes != Fumes.AMONG_OTHERS) {
-      Mark mark = fumes == Fumes.GAS_ALONE ? Mark.GAS : Mark.FUEL;
-      switch (random.nextInt(10)) {
-        case 0, 1, 6 -> item.marks(mark);
-        case 2, 3, 4 -> item.marks(Mark.DRY);
-        case 5 -> item.marks(Mark.CAB);
-        default -> item.marks();
-      }
-      return;
+  private void company(ItemBuilder item, int index, long massG) {
+    switch (theme) {
+      case GAS -> fumes(item, index, Mark.GAS, Mark.FUEL);
+      case FUEL -> fumes(item, index, Mark.FUEL, Mark.GAS);
+      case STRANGERS -> item.marks(index % 2 == 0 ? Mark.OIL : Mark.BEDDING);
+      case DRY -> item.marks(index % 2 == 0 ? Mark.DRY : Mark.CAB);
+      case HEAVY -> item.marks(index % 2 == 0 ? Mark.OIL : Mark.HEAVY_TOOL);
+      case LIGHT, DELICATE -> mixed(item, "item-" + index, massG);
     }
+  }
+
+  /** They have to come, so that one rides at the back if need be; the other may not ride there. */
+  private static void fumes(ItemBuilder item, int index, Mark one, Mark other) {
+    switch (index % 5) {
+      case 0 -> item.marks(one).need(Need.MUST);
+      case 3 -> item.marks(other).need(Need.MUST);
+      case 1 -> item.marks(Mark.DRY);
+      case 2 -> item.marks(Mark.CAB);
+      default -> item.marks();
+    }
+  }
+
+  private void mixed(ItemBuilder item, String id, long massG) {
     switch (random.nextInt(18)) {
       case 0 -> {
         item.marks(Mark.WET).content(new Content(SupplyKind.WATER, massG * 9L / 10L));
@@ -182,9 +183,21 @@ final class GearMaker {
     }
   }
 
-  private void keepClear(ItemBuilder item, int heightMm) {
+  /** What may stand on it and beside it. */
+  private void top(ItemBuilder item, int heightMm) {
+    int lidMm = Math.max(40, heightMm / 3);
+    if (theme == Theme.DELICATE) {
+      switch (random.nextInt(3)) {
+        case 0 -> item.bearsG(0L);
+        case 1 -> item.bearsG(1_000L);
+        default -> item.bearsG(40_000L).lid(lidMm);
+      }
+      return;
+    }
+    long[] bearsG = {0L, 3_000L, 6_000L, 10_000L, 40_000L};
+    item.bearsG(bearsG[random.nextInt(bearsG.length)]);
     switch (random.nextInt(14)) {
-      case 0, 4 -> item.lid(Math.max(40, heightMm / 3));
+      case 0, 4 -> item.lid(lidMm);
       case 1 -> item.air(KeepClear.Face.LENGTH_END, 40);
       case 2 -> item.air(KeepClear.Face.WIDTH_END, 30);
       case 3 -> item.air(KeepClear.Face.TOP, 50);

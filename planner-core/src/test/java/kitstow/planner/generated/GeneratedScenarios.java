@@ -14,8 +14,8 @@ import kitstow.planner.model.Stop;
 
 /**
  * Two hundred scenarios, each the same for the same number. Those with an even number have a space
- * across the rear axle line, the others none. The first {@link #SMALL} have few items and a short
- * trip, so that they can be solved in every build.
+ * across the rear axle line, the others none, and every seventh has the same {@link Theme}. The
+ * first {@link #SMALL} have few items and a short trip, so that they can be solved in every build.
  */
 public final class GeneratedScenarios {
   /** How many there are. */
@@ -29,28 +29,39 @@ public final class GeneratedScenarios {
   /** Scenario by its number, from 0. */
   public static Scenario of(int number) {
     Random random = new Random(7919L * number + 13L);
-    RigMaker rig = new RigMaker(random, straddles(number), number < SMALL, lightBars(number));
+    RigMaker rig = new RigMaker(random, number);
     rig.furnish();
-    GearMaker gear = new GearMaker(random, rig);
+    GearMaker gear = new GearMaker(random, rig, number);
     int items = number < SMALL ? 5 + random.nextInt(9) : logUniform(random, 10, 150);
-    double fill = 0.3 + 0.8 * random.nextDouble();
+    double fill = Theme.of(number).fill(random.nextDouble());
     gear.make(items, fill * roomMm3(rig.builder().scenario()));
-    TripMaker trip = new TripMaker(random, rig, gear, number < SMALL, ferry(number));
+    TripMaker trip = new TripMaker(random, rig, gear, number);
     trip.make();
     return new LimitMaker(random, rig, gear.totalG(), number).tighten().withStops(stops(number));
   }
 
   /** In two of four it may stand in traffic, in another one be bogged. */
   private static List<Stop> stops(int number) {
-    return switch (number % 4) {
-      case 1, 3 -> List.of(new Stop("traffic", "in traffic", Set.of(Facing.RIGHT), 0, List.of()));
-      case 2 -> List.of(new Stop("bogged", "bogged", Set.of(), 960, List.of("rear-door")));
-      default -> List.of();
-    };
+    if (bogged(number)) {
+      return List.of(new Stop("bogged", "bogged", Set.of(), 960, List.of("rear-door")));
+    }
+    return straddles(number)
+        ? List.of()
+        : List.of(new Stop("traffic", "in traffic", Set.of(Facing.RIGHT), 0, List.of()));
+  }
+
+  /** In five of eight it tows, with a rear bar on and little on the front axle. */
+  static boolean tows(int number) {
+    return onlyTold(number) || number % 8 < 4;
+  }
+
+  /** In one of four it may be bogged, with a rear door that then stays shut. */
+  static boolean bogged(int number) {
+    return number % 4 == 2;
   }
 
   /** In one of five any ute is too long for the trip, in another one too high. */
-  private static Leg.Room ferry(int number) {
+  static Leg.Room ferry(int number) {
     return switch (number % 5) {
       case 2 -> new Leg.Room(OptionalInt.of(3_500), OptionalInt.empty());
       case 3 -> new Leg.Room(OptionalInt.empty(), OptionalInt.of(1_200));
@@ -63,9 +74,14 @@ public final class GeneratedScenarios {
     return number % 2 == 0;
   }
 
-  /** In one of four the roof of the cab is strong and the bars on it are not. */
+  /** In one of four, or two with light gear, the roof of the cab is strong and its bars are not. */
   static boolean lightBars(int number) {
-    return number % 4 == 0;
+    return number % (Theme.of(number) == Theme.LIGHT ? 2 : 4) == 0;
+  }
+
+  /** In one of four the ute is over its limits before any gear, and limits are only told. */
+  static boolean onlyTold(int number) {
+    return number % 4 == 3;
   }
 
   /** Room of all spaces with a floor. */

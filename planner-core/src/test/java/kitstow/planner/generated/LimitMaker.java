@@ -29,13 +29,16 @@ final class LimitMaker {
   private static final int TYRES = 2;
   private static final int FOREMOST_MM = -900;
   private static final int REGULATED = 5;
-  private static final int FRONT_FLOOR_PERMILLE = 520;
+  private static final int FRONT_FLOOR_PERMILLE = 600;
   private static final long LIGHT_ROOF_GEAR_G = 5_000L;
+  private static final long OVERLOAD_G = 50_000L;
 
   private final Random random;
   private final RigBuilder builder;
   private final long gearG;
   private final int number;
+  private final Theme theme;
+  private final boolean onlyTold;
   private long frontG = Masses.kg(1000);
   private long rearG = Masses.kg(700);
 
@@ -44,25 +47,20 @@ final class LimitMaker {
     this.builder = rig.builder();
     this.gearG = gearG;
     this.number = number;
+    this.theme = Theme.of(number);
+    this.onlyTold = GeneratedScenarios.onlyTold(number);
   }
 
   Scenario tighten() {
     wide();
-    if (random.nextInt(2) == 0) {
+    if (GeneratedScenarios.tows(number)) {
       emptyG(Masses.kg(380), Masses.kg(1300));
       builder.accessory(rearBar());
     }
-    if (number % 4 == 1 || number % 8 == 7 || number % 16 == 3) {
-      frontTyres();
-    } else if (number % 4 == 2 || number % 16 == 11) {
-      rearTyres();
+    if (onlyTold || !theme.uteIsStrong()) {
+      tightenUte();
     }
-    tightenOne((number / 2) % 5);
-    tightenOne((number / 2 + 3) % 5);
-    if (number % 4 == 3) {
-      tightenOne(random.nextInt(5));
-    }
-    if (random.nextInt(3) > 0 || number >= GeneratedScenarios.SMALL) {
+    if (onlyTold || !theme.roofIsStrong()) {
       roofs();
     }
     Scenario scenario = builder.scenario();
@@ -74,12 +72,28 @@ final class LimitMaker {
     return builder.scenario();
   }
 
+  private void tightenUte() {
+    if (onlyTold || number % 4 == 1) {
+      frontTyres();
+    }
+    if (onlyTold || number % 4 == 2) {
+      rearTyres();
+    }
+    for (int which = 0; which < 5; which++) {
+      if (onlyTold || number / 2 % 5 == which) {
+        tighten(which);
+      }
+    }
+  }
+
   private Settings settings() {
     Settings defaults = Settings.DEFAULTS;
     return OtherSettings.with(
-            random.nextInt(4) == 0 ? Settings.MassLimits.REPORT : defaults.massLimits(),
+            onlyTold ? Settings.MassLimits.REPORT : defaults.massLimits(),
             defaults.supportPermille(),
-            number % 8 != 1 ? LIGHT_ROOF_GEAR_G : defaults.roofGearG())
+            number % 8 != 1 || theme.leastG() > LIGHT_ROOF_GEAR_G
+                ? LIGHT_ROOF_GEAR_G
+                : defaults.roofGearG())
         .withRegimes(regimes());
   }
 
@@ -132,12 +146,12 @@ final class LimitMaker {
         Optional.empty());
   }
 
-  /** Some or all of the gear, at times none. */
+  /** Some of the gear, or less than none where the ute is to be over its limits. */
   private long gearShareG(double of) {
-    return Math.round(gearG * of * (0.3 + 0.7 * random.nextDouble()));
+    return onlyTold ? -OVERLOAD_G : Math.round(gearG * of * (0.3 + 0.7 * random.nextDouble()));
   }
 
-  private void tightenOne(int which) {
+  private void tighten(int which) {
     switch (which) {
       case 0 -> builder.ute(ute -> ute.gvmG(bareG(RuleId.GVM_LIMIT) + gearShareG(0.35)));
       case 1 -> builder.ute(ute -> ute.rearAxleG(bareG(RuleId.REAR_AXLE_LIMIT) + gearShareG(0.35)));
@@ -150,9 +164,9 @@ final class LimitMaker {
 
   private void roofs() {
     builder.canopyRoofG(
-        bareG(RuleId.CANOPY_ROOF_LIMIT) + Masses.kg(1 + random.nextInt(8)), Masses.kg(300));
-    int leastKg = GeneratedScenarios.lightBars(number) ? 60 : 2;
-    builder.ute(ute -> ute.cabRoofG(Masses.kg(leastKg + random.nextInt(20)), Masses.kg(200)));
+        bareG(RuleId.CANOPY_ROOF_LIMIT) + Masses.kg(1 + random.nextInt(6)), Masses.kg(300));
+    int leastKg = GeneratedScenarios.lightBars(number) ? 60 : 1;
+    builder.ute(ute -> ute.cabRoofG(Masses.kg(leastKg + random.nextInt(6)), Masses.kg(200)));
   }
 
   private void trailer(Trailer trailer) {

@@ -40,25 +40,20 @@ final class RigMaker {
   private static final SizeMm CUBE = new SizeMm(800, 800, 800);
 
   private final Random random;
+  private final int number;
+  private final Theme theme;
   private final boolean straddles;
   private final boolean small;
-  private final boolean lightBars;
   private final RigBuilder builder = RigBuilder.aBareDualCab();
   private final List<String> floorSpaces = new ArrayList<>();
   private boolean rack;
 
-  /**
-   * A rig.
-   *
-   * @param straddles whether a space of it lies across the rear axle line
-   * @param small whether it is to be a small one
-   * @param lightBars whether the bars on the cab are to carry less than its roof
-   */
-  RigMaker(Random random, boolean straddles, boolean small, boolean lightBars) {
+  RigMaker(Random random, int number) {
     this.random = random;
-    this.straddles = straddles;
-    this.small = small;
-    this.lightBars = lightBars;
+    this.number = number;
+    this.theme = Theme.of(number);
+    this.straddles = GeneratedScenarios.straddles(number);
+    this.small = number < GeneratedScenarios.SMALL;
   }
 
   RigBuilder builder() {
@@ -83,7 +78,7 @@ final class RigMaker {
     builder.ute(ute -> ute.wheelbaseMm(straddles ? 3000 : 2900));
     if (straddles || random.nextInt(3) > 0) {
       SpaceBuilder box = aSpace(Rigs.BOX, 900, -850, 0, CUBE);
-      if (random.nextInt(3) == 0) {
+      if (GeneratedScenarios.bogged(number) || random.nextInt(3) == 0) {
         box.access(AccessAxis.REAR, "rear-door");
       }
       add(box, Rigs.BOX);
@@ -110,7 +105,7 @@ final class RigMaker {
   }
 
   private void addOpenAir() {
-    if (random.nextInt(2) == 0) {
+    if (theme.fumes() || random.nextInt(2) == 0) {
       // Starting ahead of the canopy's rear wall it has a strip that the canopy bars.
       int fromFront = random.nextBoolean() ? 1700 : 1800;
       builder.traySpace(
@@ -130,7 +125,7 @@ final class RigMaker {
               .projection(/* endsMm= */ straddles ? 300 : 0, /* sideMm= */ 100));
       rack = true;
     }
-    if (random.nextInt(4) > 0) {
+    if (theme.onRoofs() || random.nextInt(4) > 0) {
       builder.uteSpace(
           aSpace(Rigs.PLATFORM, 900, -600, 1850, new SizeMm(1000, 1200, 400))
               .zone(Zone.CAB_ROOF)
@@ -161,16 +156,16 @@ final class RigMaker {
         .canopyBay(
             aBay(SMALL_BAY, 100, 50, 50, new SizeMm(500, 500, 800))
                 .facing(Facing.RIGHT, "right-door"));
-    int sort = random.nextInt(22);
-    if (sort < 8) {
+    int sort = number % 20;
+    if (sort < 7) {
       builder.module(one(), Need.MUST, Rigs.REAR_BAY, SMALL_BAY);
-    } else if (sort < 14) {
+    } else if (sort < 13) {
       builder.module(rated(drawer("drawer")), Need.MUST, Rigs.FRONT_BAY);
       builder.module(rated(slide("slide")), Need.MUST, Rigs.REAR_BAY, MIDDLE_BAY);
-    } else if (sort < 20) {
+    } else if (sort < 19) {
       builder.door("right-door", Facing.RIGHT, 880, 1700);
       builder.module(one(), Need.MUST, Rigs.REAR_BAY, Rigs.FRONT_BAY);
-    } else if (sort < 21) {
+    } else if (random.nextBoolean()) {
       builder.module(rated(drawer("drawer")), Need.MUST, Rigs.FRONT_BAY, Rigs.REAR_BAY);
       builder.module(rated(slide("slide")), Need.NICE, Rigs.REAR_BAY, "drawer/deck");
     } else {
@@ -193,7 +188,7 @@ final class RigMaker {
   }
 
   private ModuleBuilder rated(ModuleBuilder module) {
-    return random.nextInt(4) > 0 ? module.rating(rating(2, 15)) : module;
+    return random.nextInt(8) > 0 ? module.rating(rating(2, 15)) : module;
   }
 
   private BayBuilder bay(String id, int fromFrontMm) {
@@ -202,7 +197,10 @@ final class RigMaker {
   }
 
   private Ratings bar() {
-    return lightBars ? rating(2, 8) : rating(6, 24);
+    if (theme.roofIsStrong()) {
+      return rating(24, 40);
+    }
+    return GeneratedScenarios.lightBars(number) ? rating(2, 8) : rating(6, 24);
   }
 
   private Ratings rating(int leastKg, int mostKg) {

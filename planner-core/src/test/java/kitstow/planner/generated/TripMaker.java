@@ -3,6 +3,7 @@ package kitstow.planner.generated;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Random;
 import kitstow.planner.model.Consumption;
@@ -10,6 +11,7 @@ import kitstow.planner.model.Leg;
 import kitstow.planner.model.SupplyKind;
 import kitstow.planner.model.SupplyOrder;
 import kitstow.planner.model.Surface;
+import kitstow.planner.model.Trailer;
 import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.Masses;
 
@@ -21,15 +23,17 @@ final class TripMaker {
   private final Random random;
   private final RigMaker rig;
   private final GearMaker gear;
+  private final int number;
   private final boolean small;
   private final Leg.Room room;
 
-  TripMaker(Random random, RigMaker rig, GearMaker gear, boolean small, Leg.Room room) {
+  TripMaker(Random random, RigMaker rig, GearMaker gear, int number) {
     this.random = random;
     this.rig = rig;
     this.gear = gear;
-    this.small = small;
-    this.room = room;
+    this.number = number;
+    this.small = number < GeneratedScenarios.SMALL;
+    this.room = GeneratedScenarios.ferry(number);
   }
 
   void make() {
@@ -42,14 +46,18 @@ final class TripMaker {
         rig.builder().person("mate", massG, "passenger");
       }
     }
-    boolean tows = random.nextBoolean();
+    boolean tows = GeneratedScenarios.tows(number);
     if (tows) {
       rig.builder()
           .trailer(
-              TRAILER,
-              Masses.kg(900 + random.nextInt(1200)),
-              Masses.kg(90 + random.nextInt(200)),
-              /* braked= */ true);
+              new Trailer(
+                  TRAILER,
+                  TRAILER,
+                  Masses.weighed(Masses.kg(900 + random.nextInt(1200))),
+                  Masses.weighed(Masses.kg(130 + random.nextInt(200))),
+                  /* braked= */ true,
+                  /* behindBallMm= */ size(3_500),
+                  /* heightMm= */ size(2_000)));
     }
     List<Leg> legs = new ArrayList<>();
     int count = small ? 1 : 1 + random.nextInt(3);
@@ -59,6 +67,11 @@ final class TripMaker {
     rig.builder()
         .legs(legs.toArray(new Leg[0]))
         .using(new Consumption(12_000L, 1400, 1300, 5_000L, 1_500L, 0L), orders());
+  }
+
+  /** Known where the room on a leg is short. */
+  private OptionalInt size(int mm) {
+    return room.equals(Leg.Room.UNLIMITED) ? OptionalInt.empty() : OptionalInt.of(mm);
   }
 
   private SupplyOrder[] orders() {

@@ -1,6 +1,6 @@
 /**
- * Scenarios made out of a seed: small and large, half empty and overfull, with every rule in the
- * way of something now and then. All invented. Start with {@link
+ * Scenarios made out of their numbers: small and large, half empty and overfull, each with a theme
+ * that has some rules in its way. All invented. Start with {@link
  * kitstow.planner.generated.GeneratedScenarios}.
  */
 @NullMarked
