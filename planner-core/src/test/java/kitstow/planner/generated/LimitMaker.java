@@ -31,7 +31,9 @@ final class LimitMaker {
   private static final int REGULATED = 5;
   private static final int FRONT_FLOOR_PERMILLE = 600;
   private static final long LIGHT_ROOF_GEAR_G = 5_000L;
-  private static final long OVERLOAD_G = 50_000L;
+
+  /** What there is to spare where limits are only told: what must come is more than that. */
+  private static final double LITTLE = 0.1;
 
   private final Random random;
   private final RigBuilder builder;
@@ -146,9 +148,10 @@ final class LimitMaker {
         Optional.empty());
   }
 
-  /** Some of the gear, or less than none where the ute is to be over its limits. */
+  /** Some of the gear, or little of it where limits are only told. */
   private long gearShareG(double of) {
-    return onlyTold ? -OVERLOAD_G : Math.round(gearG * of * (0.3 + 0.7 * random.nextDouble()));
+    double share = onlyTold ? LITTLE : 0.3 + 0.7 * random.nextDouble();
+    return Math.round(gearG * of * share);
   }
 
   private void tighten(int which) {
