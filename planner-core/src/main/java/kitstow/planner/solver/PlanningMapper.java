@@ -1,11 +1,14 @@
 package kitstow.planner.solver;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.PlacedItem;
@@ -44,8 +47,8 @@ final class PlanningMapper {
   }
 
   /**
-   * A packing that follows a plan: its bays, its spaces, its order and its places. Only what could
-   * not be put where it is by any search stands elsewhere, or nowhere.
+   * A packing that follows a plan: its bays, its spaces, its places, and its order from below. Only
+   * what could not be put where it is by any search stands elsewhere, or nowhere.
    */
   static Packing toPacking(PackingProblem problem, LoadPlan plan) {
     Map<String, String> bays = new LinkedHashMap<>(PackingProblem.firstBays(problem.scenario()));
@@ -64,7 +67,9 @@ final class PlanningMapper {
       Wanted wanted = problem.units().get(i);
       unitOf.put(wanted.item().id() + " " + wanted.unit(), i);
     }
-    for (Placement placement : plan.placements()) {
+    List<Placement> fromBelow = new ArrayList<>(plan.placements());
+    fromBelow.sort(Comparator.comparingInt(placement -> placement.corner().zMm()));
+    for (Placement placement : fromBelow) {
       Integer unit = unitOf.get(placement.itemId() + " " + placement.unit());
       if (unit != null) {
         putBack(packing, unit, placement);
@@ -76,15 +81,21 @@ final class PlanningMapper {
   /** Puts a unit where a plan has it if it can stand there, else near it. */
   private static void putBack(Packing packing, int unit, Placement placement) {
     int site = packing.view().sites().indexOf(placement.spaceId());
-    int pose = poseOf(packing.problem(), unit, placement);
-    long first = pose < 0 ? Stance.ANY : Stance.preferring(pose);
-    long there = pose < 0 ? Stance.ANY : Stance.at(pose, placement.corner());
-    long[] choices = {Stance.ANY, Stance.STACKED, first, first + Stance.STACKED, there};
+    int pose = poseOf(packing.problem().units().get(unit), placement);
+    if (site < 0 || pose < 0) {
+      return;
+    }
+    long first = Stance.preferring(pose);
+    long there = Stance.at(pose, placement.corner());
+    long[] stances = {Stance.ANY, Stance.STACKED, first, first + Stance.STACKED, there};
+    SizeMm size = packing.problem().units().get(unit).poses().get(pose).size();
     PlacedItem any = null;
-    for (long choice : choices) {
-      PlacedItem found = site < 0 ? null : packing.tryAt(unit, choice, site);
-      if (found != null && found.placement().equals(placement)) {
-        packing.put(unit, choice, site, found);
+    for (long stance : stances) {
+      PlacedItem found = packing.tryAt(unit, stance, site);
+      if (found != null
+          && found.placement().corner().equals(placement.corner())
+          && found.box().equals(BoxMm.at(found.box().corner(), size))) {
+        packing.put(unit, stance, site, found);
         return;
       }
       any = found == null ? any : found;
@@ -94,14 +105,21 @@ final class PlanningMapper {
     }
   }
 
-  private static int poseOf(PackingProblem problem, int unit, Placement placement) {
-    List<Pose> poses = problem.units().get(unit).poses();
-    for (int i = 0; i < poses.size(); i++) {
-      if (poses.get(i).shape() == placement.shape() && poses.get(i).turn() == placement.turn()) {
+  /** The pose in which a unit stands in a plan or looks alike, or -1. */
+  private static int poseOf(Wanted wanted, Placement placement) {
+    if (placement.shape() >= wanted.item().shapes().size()) {
+      return -1;
+    }
+    SizeMm size = placement.turn().applyTo(wanted.item().shapes().get(placement.shape()));
+    int alike = -1;
+    for (int i = 0; i < wanted.poses().size(); i++) {
+      Pose pose = wanted.poses().get(i);
+      if (pose.shape() == placement.shape() && pose.turn() == placement.turn()) {
         return i;
       }
+      alike = pose.size().equals(size) ? i : alike;
     }
-    return -1;
+    return alike;
   }
 
   /** The plan that a state of the search stands for, and its figures. */

@@ -87,7 +87,7 @@ final class GearMaker {
     totalG += massG * quantity;
     ItemBuilder item = anItem(id).size(length, width, height).massG(massG).quantity(quantity);
     turns(item);
-    need(item);
+    need(item, index);
     if (longLoad) {
       item.marks(Mark.BULKY);
     } else {
@@ -121,8 +121,12 @@ final class GearMaker {
     }
   }
 
-  private void need(ItemBuilder item) {
-    switch (random.nextInt(mustTake ? 6 : 10)) {
+  private void need(ItemBuilder item, int index) {
+    if (mustTake && index % 2 == 0) {
+      item.need(Need.MUST);
+      return;
+    }
+    switch (random.nextInt(10)) {
       case 0, 1, 2 -> item.need(Need.MUST);
       case 3, 4, 5, 6 -> item.need(Need.SHOULD).value(30);
       default -> item.need(Need.NICE).value(10);

@@ -79,7 +79,7 @@ public final class GeneratedScenarios {
     return number % (Theme.of(number) == Theme.LIGHT ? 2 : 4) == 0;
   }
 
-  /** In one of four the ute is over its limits before any gear, and limits are only told. */
+  /** In one of four limits are only told, and half of the gear must come whatever they are. */
   static boolean onlyTold(int number) {
     return number % 4 == 3;
   }
