@@ -55,6 +55,7 @@ final class LimitMaker {
 
   Scenario tighten() {
     wide();
+    regulate();
     if (GeneratedScenarios.tows(number)) {
       emptyG(Masses.kg(380), Masses.kg(1300));
       builder.accessory(rearBar());
@@ -69,7 +70,6 @@ final class LimitMaker {
     if (!scenario.trailers().isEmpty()) {
       trailer(scenario.trailers().get(0));
     }
-    regulate();
     builder.settings(settings());
     return builder.scenario();
   }

@@ -35,8 +35,8 @@ import kitstow.planner.testkit.RigBuilder;
  * it and nothing but the rules of place binds them.
  */
 final class BoxWitness {
-  /** About a second for seven boxes. */
-  static final long STEPS_OF_SEVEN = 10_000;
+  /** Less than a second for seven boxes. */
+  static final long STEPS_OF_SEVEN = 5_000;
 
   /** A part of a second for four. */
   static final long STEPS_OF_FOUR = 2_000;

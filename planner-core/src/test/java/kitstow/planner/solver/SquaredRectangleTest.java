@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.FieldSource;
 
 /** Where a packing without any gap is known to be there, the search finds one. */
 class SquaredRectangleTest {
-  private static final long STEPS = 4_000L;
+  private static final long STEPS = 16_000L;
 
   static final List<BouwkampCode> CODES = BouwkampCode.OF_ORDER_9_AND_10;
 
