@@ -21,7 +21,7 @@ public final class Filler {
   public record Taste(double large, double dense, double fitting, double luck) {
     /** Large ones first, with a little luck, so that much goes in. */
     public static Taste roomy(Random random) {
-      return new Taste(1.0, 0.0, 0.5 * random.nextDouble(), 0.47 * random.nextDouble());
+      return new Taste(1.0, 0.0, 0.5 * random.nextDouble(), 0.8 * random.nextDouble());
     }
 
     /** Any taste. */
@@ -128,7 +128,7 @@ public final class Filler {
     List<Stand> stands = new ArrayList<>();
     EmptyRooms.EmptyRoom next = rooms.foremost();
     while (next != null && stands.size() < units) {
-      Block block = best(next, left, taste, luck);
+      Block block = best(next, left, taste, luck, random);
       if (block == null) {
         rooms.giveUp(next);
       } else {
@@ -141,45 +141,64 @@ public final class Filler {
   }
 
   private @Nullable Block best(
-      EmptyRooms.EmptyRoom into, int[] left, Taste taste, double[][] luck) {
-    Block best = null;
-    double bestLiked = Double.NEGATIVE_INFINITY;
+      EmptyRooms.EmptyRoom into, int[] left, Taste taste, double[][] luck, Random random) {
+    Choice choice = new Choice(into, taste, random);
     for (int i = 0; i < left.length; i++) {
-      long massG = goods.get(i).wanted().item().mass().massG();
-      if (left[i] == 0 || massG > into.bearsG()) {
-        continue;
-      }
-      for (int k = 0; k < sizes[i].length; k++) {
-        SizeMm size = sizes[i][k];
-        int x = into.lengthMm() / size.lengthMm();
-        int y = into.widthMm() / size.widthMm();
-        int z = into.heightMm() / size.heightMm();
-        if (x == 0 || y == 0 || z == 0) {
-          continue;
-        }
-        double base = taste.large() * logVolume[i] + taste.dense() * logDensity[i] + luck[i][k];
-        int most = high(goods.get(i), z, into.bearsG());
-        int orders = left[i] == 1 ? 1 : GROWTH.length;
-        for (int order = 0; order < orders; order++) {
-          int[] along = grown(GROWTH[order], x, y, most, left[i]);
-          double liked = base + liking(taste, size, along, into);
-          if (liked > bestLiked) {
-            bestLiked = liked;
-            best = new Block(i, goods.get(i).poses().get(k), size, along[0], along[1], along[2]);
-          }
+      if (left[i] > 0 && goods.get(i).wanted().item().mass().massG() <= into.bearsG()) {
+        for (int k = 0; k < sizes[i].length; k++) {
+          choice.offer(i, k, left[i], luck[i][k]);
         }
       }
     }
-    return best;
+    return choice.best;
   }
 
-  private static double liking(Taste taste, SizeMm size, int[] along, EmptyRooms.EmptyRoom into) {
-    double across = (double) along[1] * size.widthMm() / into.widthMm();
-    double up = (double) along[2] * size.heightMm() / into.heightMm();
-    int units = along[0] * along[1] * along[2];
-    double flush = (across == 1.0 ? 0.5 : 0.0) + (up == 1.0 ? 0.5 : 0.0);
-    return taste.fitting() * (across + up + flush)
-        + (units > 1 ? taste.large() * Math.log(units) : 0.0);
+  /** What goes into one room. */
+  private final class Choice {
+    private final EmptyRooms.EmptyRoom into;
+    private final Taste taste;
+    private final Random random;
+    private @Nullable Block best;
+    private double bestLiked = Double.NEGATIVE_INFINITY;
+
+    Choice(EmptyRooms.EmptyRoom into, Taste taste, Random random) {
+      this.into = into;
+      this.taste = taste;
+      this.random = random;
+    }
+
+    /** Every block of some goods in one pose that grows along one axis after the other. */
+    void offer(int index, int poseIndex, int left, double luck) {
+      SizeMm size = sizes[index][poseIndex];
+      int x = into.lengthMm() / size.lengthMm();
+      int y = into.widthMm() / size.widthMm();
+      int z = into.heightMm() / size.heightMm();
+      if (x == 0 || y == 0 || z == 0) {
+        return;
+      }
+      Goods one = goods.get(index);
+      double base = taste.large() * logVolume[index] + taste.dense() * logDensity[index] + luck;
+      int high = high(one, z, into.bearsG());
+      int orders = left == 1 ? 1 : GROWTH.length;
+      for (int order = 0; order < orders; order++) {
+        int[] along = grown(GROWTH[order], x, y, high, left);
+        double liked = base + liked(size, along) + taste.luck() * random.nextDouble();
+        if (liked > bestLiked) {
+          bestLiked = liked;
+          int pose = one.poses().get(poseIndex);
+          best = new Block(index, pose, size, along[0], along[1], along[2]);
+        }
+      }
+    }
+
+    private double liked(SizeMm size, int[] along) {
+      double across = (double) along[1] * size.widthMm() / into.widthMm();
+      double up = (double) along[2] * size.heightMm() / into.heightMm();
+      int units = along[0] * along[1] * along[2];
+      double flush = (across == 1.0 ? 0.5 : 0.0) + (up == 1.0 ? 0.5 : 0.0);
+      return taste.fitting() * (across + up + flush)
+          + (units > 1 ? taste.large() * Math.log(units) : 0.0);
+    }
   }
 
   /** How many may be stacked: the lowest carries all others, the base all. */
