@@ -53,8 +53,8 @@ class CheckTest {
     Run run = Run.of("check", file.toString(), PLAN);
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .contains("NO SOURCE named: food, fuel, water; see the states.")
-        .contains("NO SOURCE: Desert tracks takes 12.0 kg of food, and the supplies of the trip")
+        .contains("NO SUPPLY named: food, fuel, water; see the states.")
+        .contains("NO SUPPLY: Desert tracks takes 12.0 kg of food, and the supplies of the trip")
         .doesNotContain("RUNS OUT");
   }
 

@@ -8,9 +8,9 @@ import java.util.function.Function;
 /**
  * The first four multidimensional knapsack problems mknap1: C. C. Petersen, "Computational
  * experience with variants of the Balas algorithm applied to the selection of R&amp;D projects",
- * Management Science 13 (1967) 736-750, as OR-Library has them (J. E. Beasley, Journal of the
- * Operational Research Society 41 (1990) 1069-1072). In its format: things, limits and the optimum;
- * values; what each thing takes, by limit; limits.
+ * Management Science 13 (1967) 736-750 (from memory), as OR-Library has them (J. E. Beasley,
+ * Journal of the Operational Research Society 41 (1990) 1069-1072). In its format: things, limits
+ * and the optimum; values; what each thing takes, by limit; limits.
  */
 final class Mknap1 {
   static final int PROBLEMS = 4;

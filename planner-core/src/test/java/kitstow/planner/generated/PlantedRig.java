@@ -7,15 +7,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.geometry.Turn;
 import kitstow.planner.model.Environment;
-import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
-import kitstow.planner.model.Surface;
 import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.Masses;
 import kitstow.planner.testkit.RigBuilder;
@@ -82,19 +79,7 @@ public record PlantedRig(Scenario scenario, LoadPlan plan) {
       sum += densities.get(i) * pieces.get(i).litres();
     }
     RigBuilder rig =
-        RigBuilder.aBareDualCab()
-            .person("driver", Masses.kg(80), "driver")
-            .legs(
-                new Leg(
-                    "out",
-                    "Out",
-                    /* distanceKm= */ 10.0,
-                    /* days= */ 1.0,
-                    Surface.ROAD,
-                    /* trailerId= */ Optional.empty(),
-                    /* wet= */ false,
-                    List.of(),
-                    /* emptyRubbish= */ false));
+        RigBuilder.aBareDualCab().person("driver", Masses.kg(80), "driver").roadDay(10.0);
     for (Bin bin : BINS) {
       rig.uteSpace(
           aSpace(bin.id(), bin.xMm(), bin.yMm(), bin.zMm(), bin.size())

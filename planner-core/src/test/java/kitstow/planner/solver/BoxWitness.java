@@ -6,7 +6,6 @@ import static kitstow.planner.testkit.SpaceBuilder.aSpace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalLong;
 import kitstow.planner.exact.BoxCase;
 import kitstow.planner.exact.BoxCases;
@@ -14,14 +13,12 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.geometry.Turn;
 import kitstow.planner.model.Environment;
-import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.SpacePointMm;
-import kitstow.planner.model.Surface;
 import kitstow.planner.model.Zone;
 import kitstow.planner.statics.Bound;
 import kitstow.planner.statics.Lever;
@@ -159,17 +156,7 @@ final class BoxWitness {
             .settings(OtherSettings.withSupportPermille(boxes.supportPermille()))
             .ute(ute -> ute.wheelbaseMm(WHEELBASE_MM))
             .person("driver", Masses.kg(80), "driver")
-            .legs(
-                new Leg(
-                    "out",
-                    "Out",
-                    /* distanceKm= */ 10.0,
-                    /* days= */ 1.0,
-                    Surface.ROAD,
-                    /* trailerId= */ Optional.empty(),
-                    /* wet= */ false,
-                    List.of(),
-                    /* emptyRubbish= */ false))
+            .roadDay(10.0)
             .uteSpace(
                 aSpace(SPACE, WHEELBASE_MM - boxes.axleMm(), -400, 2000, boxes.room())
                     .zone(Zone.CAB)

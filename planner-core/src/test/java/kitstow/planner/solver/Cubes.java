@@ -6,17 +6,14 @@ import static kitstow.planner.testkit.SpaceBuilder.aSpace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import kitstow.planner.exact.ExactAssignment;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.geometry.Turn;
-import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.SpacePointMm;
-import kitstow.planner.model.Surface;
 import kitstow.planner.testkit.Masses;
 import kitstow.planner.testkit.RigBuilder;
 
@@ -66,19 +63,7 @@ final class Cubes {
 
   Scenario scenario() {
     RigBuilder rig =
-        RigBuilder.aBareDualCab()
-            .person("driver", Masses.kg(90), "driver")
-            .legs(
-                new Leg(
-                    "out",
-                    "Out",
-                    /* distanceKm= */ 10.0,
-                    /* days= */ 1.0,
-                    Surface.ROAD,
-                    /* trailerId= */ Optional.empty(),
-                    /* wet= */ false,
-                    List.of(),
-                    /* emptyRubbish= */ false));
+        RigBuilder.aBareDualCab().person("driver", Masses.kg(90), "driver").roadDay(10.0);
     SizeMm size = new SizeMm(CUBE_MM, 1300, CUBE_MM);
     for (int k = 0; k < ratingG.length; k++) {
       rig.canopySpace(

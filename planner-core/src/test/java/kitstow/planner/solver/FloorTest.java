@@ -6,19 +6,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashSet;
-import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.generated.GeneratedScenarios;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.geometry.Turn;
-import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Scenario;
-import kitstow.planner.model.Surface;
 import kitstow.planner.statics.Bound;
 import kitstow.planner.testkit.ItemBuilder;
 import kitstow.planner.testkit.Masses;
@@ -28,23 +24,12 @@ import org.junit.jupiter.api.Test;
 /** The floor under the moment of all plans; rigs and gear are invented, the arithmetic is not. */
 class FloorTest {
   private static final double G = 9.80665;
-  private static final Leg OUT =
-      new Leg(
-          "out",
-          "Out",
-          /* distanceKm= */ 10.0,
-          /* days= */ 1.0,
-          Surface.ROAD,
-          /* trailerId= */ Optional.empty(),
-          /* wet= */ false,
-          List.of(),
-          /* emptyRubbish= */ false);
 
   /** A canopy space from 3250 to 3250 + length, so from 250 mm behind the axle at 3000 mm on. */
   private static Scenario scenario(int lengthMm, ItemBuilder... items) {
     return RigBuilder.aBareDualCab()
         .person("driver", Masses.kg(90), "driver")
-        .legs(OUT)
+        .roadDay(10.0)
         .canopySpace(aSpace("bin", 1250, -200, 0, new SizeMm(lengthMm, 400, 300)))
         .items(items)
         .scenario();

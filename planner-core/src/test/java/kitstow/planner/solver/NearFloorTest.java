@@ -9,12 +9,10 @@ import java.util.Optional;
 import java.util.Random;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Item;
-import kitstow.planner.model.Leg;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Pin;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.SpacePointMm;
-import kitstow.planner.model.Surface;
 import kitstow.planner.statics.Bound;
 import kitstow.planner.testkit.Masses;
 import kitstow.planner.testkit.RigBuilder;
@@ -22,24 +20,13 @@ import org.junit.jupiter.api.Test;
 
 /** When a search ends before its time; rigs and gear are invented. */
 class NearFloorTest {
-  private static final Leg OUT =
-      new Leg(
-          "out",
-          "Out",
-          /* distanceKm= */ 10.0,
-          /* days= */ 1.0,
-          Surface.ROAD,
-          /* trailerId= */ Optional.empty(),
-          /* wet= */ false,
-          List.of(),
-          /* emptyRubbish= */ false);
 
   /** Chests of 300 mm in a space behind the axle that is so long. */
   private static Scenario chests(int count, int lengthMm) {
     RigBuilder rig =
         RigBuilder.aBareDualCab()
             .person("driver", Masses.kg(90), "driver")
-            .legs(OUT)
+            .roadDay(10.0)
             .canopySpace(aSpace("bin", 1250, -200, 0, new SizeMm(lengthMm, 400, 300)));
     for (int i = 0; i < count; i++) {
       rig.items(anItem("chest-" + i).size(300, 400, 300).massG(Masses.kg(40)).bearsG(0L));

@@ -4,18 +4,15 @@ import static kitstow.planner.testkit.ItemBuilder.anItem;
 import static kitstow.planner.testkit.SpaceBuilder.aSpace;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Optional;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.AccessAxis;
 import kitstow.planner.model.Facing;
-import kitstow.planner.model.Leg;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.Pin;
 import kitstow.planner.model.PlacedItem;
-import kitstow.planner.model.Surface;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.testkit.ItemBuilder;
 import kitstow.planner.testkit.Masses;
@@ -61,17 +58,7 @@ class OppositeWishesTest {
                     .ratings(Masses.always(shelfG)))
             .canopySpace(aSpace(Rigs.BOX, 900, -850, 50, new SizeMm(800, 800, 700)))
             .person("driver", Masses.kg(90), "driver")
-            .legs(
-                new Leg(
-                    "out",
-                    "Out",
-                    /* distanceKm= */ 100.0,
-                    /* days= */ 1.0,
-                    Surface.ROAD,
-                    /* trailerId= */ Optional.empty(),
-                    /* wet= */ false,
-                    List.of(),
-                    /* emptyRubbish= */ false))
+            .roadDay(100.0)
             .items(
                 steel.need(Need.MUST),
                 anItem("wood-case").size(790, 390, 500).massG(caseG).bearsG(0L).need(Need.MUST),

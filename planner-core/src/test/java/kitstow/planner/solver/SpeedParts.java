@@ -6,20 +6,16 @@ import static kitstow.planner.testkit.SpaceBuilder.aSpace;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Environment;
-import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Scenario;
-import kitstow.planner.model.Surface;
 import kitstow.planner.model.Zone;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.scenarios.ShippedFiles;
@@ -48,17 +44,6 @@ import org.openjdk.jmh.annotations.Warmup;
 public class SpeedParts {
   private static final String NAME = "remote-fortnight";
   private static final int UNITS = 200;
-  private static final Leg OUT =
-      new Leg(
-          "out",
-          "Out",
-          /* distanceKm= */ 100.0,
-          /* days= */ 1.0,
-          Surface.ROAD,
-          /* trailerId= */ Optional.empty(),
-          /* wet= */ false,
-          List.of(),
-          /* emptyRubbish= */ false);
 
   private final String text = text();
   private final Scenario scenario = ShippedFiles.scenario(NAME);
@@ -74,7 +59,7 @@ public class SpeedParts {
     Scenario boxes =
         RigBuilder.aBareDualCab()
             .person("driver", Masses.kg(90), "driver")
-            .legs(OUT)
+            .roadDay(100.0)
             .uteSpace(
                 aSpace("deck", 1800, -750, 900, new SizeMm(2000, 1000, 1000))
                     .zone(Zone.CAB)

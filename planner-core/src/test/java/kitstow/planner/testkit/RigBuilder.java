@@ -30,6 +30,7 @@ import kitstow.planner.model.Settings;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.model.SpaceSpec;
 import kitstow.planner.model.SupplyOrder;
+import kitstow.planner.model.Surface;
 import kitstow.planner.model.Trailer;
 import kitstow.planner.model.Tray;
 import kitstow.planner.model.Trip;
@@ -210,6 +211,21 @@ public final class RigBuilder {
   public RigBuilder legs(Leg... values) {
     legs.addAll(List.of(values));
     return this;
+  }
+
+  /** One dry day on roads, without trailer or resupply. */
+  public RigBuilder roadDay(double distanceKm) {
+    return legs(
+        new Leg(
+            "out",
+            "Out",
+            distanceKm,
+            /* days= */ 1.0,
+            Surface.ROAD,
+            /* trailerId= */ Optional.empty(),
+            /* wet= */ false,
+            List.of(),
+            /* emptyRubbish= */ false));
   }
 
   /** What is used along the way, and in which order; at first nothing. */

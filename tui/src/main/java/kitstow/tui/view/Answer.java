@@ -73,7 +73,7 @@ public final class Answer {
     if (!unnamed.isEmpty()) {
       lines.addAll(
           page.paragraph(
-              "", "NO SOURCE named: " + String.join(", ", unnamed) + "; see the states."));
+              "", "NO SUPPLY named: " + String.join(", ", unnamed) + "; see the states."));
     }
     return lines;
   }

@@ -37,7 +37,7 @@ final class SuppliesText {
                       + missing
                       + " more.")
               : page.paragraph(
-                  "NO SOURCE: ",
+                  "NO SUPPLY: ",
                   leg
                       + " takes "
                       + missing
