@@ -21,7 +21,7 @@ import kitstow.planner.statics.Lever;
  * then least moment.
  */
 final class AssignmentWitness {
-  private static final long STEPS = 16_000;
+  private static final long STEPS = 24_000;
 
   /** One case, and what the cubes are worth and put behind the axle in its two solutions. */
   record Case(long value, long momentGMm, long bestValue, long bestMomentGMm) {
