@@ -20,7 +20,6 @@ import kitstow.planner.model.Placement;
 import kitstow.planner.model.Reach;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Space;
-import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.report.LimitReading;
 import kitstow.planner.report.SpaceRoom;
 import kitstow.planner.rules.Situation;
@@ -125,17 +124,7 @@ public final class RoomLeft {
 
   private static LoadPlan probedPlan(Loading loading, Space space, BoxMm gap) {
     List<Placement> placements = new ArrayList<>(loading.plan().placements());
-    placements.add(
-        new Placement(
-            PROBE,
-            1,
-            space.id(),
-            0,
-            Turn.LWH,
-            new SpacePointMm(
-                gap.minXMm() - space.box().minXMm(),
-                gap.minYMm() - space.box().minYMm(),
-                gap.minZMm() - space.box().minZMm())));
+    placements.add(new Placement(PROBE, 1, space.id(), 0, Turn.LWH, space.cornerOf(gap.corner())));
     LoadPlan plan = loading.plan();
     return new LoadPlan(plan.scenarioId(), plan.moduleBays(), placements, plan.origin());
   }

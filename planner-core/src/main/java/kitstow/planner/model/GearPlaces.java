@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
-import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.SizeMm;
 
 /** The units of gear that a plan places, by key and by space, and those it leaves at home. */
@@ -57,14 +56,7 @@ final class GearPlaces {
         throw new IllegalArgumentException("no such unit or shape, or placed twice: " + placement);
       }
       SizeMm size = placement.turn().applyTo(item.shapes().get(placement.shape()));
-      SpacePointMm corner = placement.corner();
-      BoxMm box =
-          BoxMm.at(
-              new PointMm(
-                  space.box().minXMm() + corner.xMm(),
-                  space.box().minYMm() + corner.yMm(),
-                  space.box().minZMm() + corner.zMm()),
-              size);
+      BoxMm box = BoxMm.at(space.pointAt(placement.corner()), size);
       String key = item.keyOf(placement.unit());
       PlacedItem one = new PlacedItem(item, placement.unit(), key, space, placement, box);
       placed.put(key, one);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.PointMm;
 
 /**
  * A space in its place on the vehicle, everything closed.
@@ -43,5 +44,17 @@ public record Space(
     environment = Set.copyOf(environment);
     movesWith = List.copyOf(movesWith);
     inModules = List.copyOf(inModules);
+  }
+
+  /** Where a point of the vehicle lies, in the frame of this space. */
+  public SpacePointMm cornerOf(PointMm point) {
+    return new SpacePointMm(
+        point.xMm() - box.minXMm(), point.yMm() - box.minYMm(), point.zMm() - box.minZMm());
+  }
+
+  /** Where a corner in this space lies, in the frame of the vehicle. */
+  public PointMm pointAt(SpacePointMm corner) {
+    return new PointMm(
+        box.minXMm() + corner.xMm(), box.minYMm() + corner.yMm(), box.minZMm() + corner.zMm());
   }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.SizeMm;
-import kitstow.planner.model.Pin;
 import kitstow.planner.model.RoofBars;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Space;
@@ -114,11 +113,9 @@ final class Corners {
   }
 
   private void offerOnly(SpacePointMm at) {
-    int x = box.minXMm() + at.xMm();
-    int y = box.minYMm() + at.yMm();
-    int z = box.minZMm() + at.zMm();
-    if (free(x, y, z)) {
-      test(x, y, z);
+    PointMm point = space.pointAt(at);
+    if (free(point.xMm(), point.yMm(), point.zMm())) {
+      test(point.xMm(), point.yMm(), point.zMm());
     }
   }
 
@@ -134,7 +131,7 @@ final class Corners {
   /** Adds the candidate places of one pose. */
   void add(Wanted wanted, int poseIndex) {
     stand(wanted, poseIndex);
-    Optional<SpacePointMm> pinned = wanted.item().pin().flatMap(Pin::corner);
+    Optional<SpacePointMm> pinned = wanted.pinned();
     if (pinned.isPresent()) {
       offerOnly(pinned.get());
       return;

@@ -9,13 +9,11 @@ import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.model.Item;
-import kitstow.planner.model.Pin;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Space;
-import kitstow.planner.model.SpacePointMm;
 
 /**
  * Finds the place of one more thing: of all candidate places in a space, forward and low first, the
@@ -120,7 +118,7 @@ public final class Decoder {
     }
     Corners corners = new Corners(scene, wanted.stacked() ? stackedCost : cost, supportPermille);
     if (wanted.firstPose() >= 0 && (poses >> wanted.firstPose() & 1L) != 0L) {
-      if (wanted.place().isPresent() && !pinned(wanted)) {
+      if (wanted.place().isPresent()) {
         corners.addPlace(wanted, wanted.place().get());
         Found found = best(wanted, at, scene, corners);
         if (found.place().isPresent()) {
@@ -145,10 +143,6 @@ public final class Decoder {
         : new Found(Optional.empty(), corners.barredBy());
   }
 
-  private static boolean pinned(Wanted wanted) {
-    return wanted.item().pin().flatMap(Pin::corner).isPresent();
-  }
-
   private Found best(Wanted wanted, Site site, Scene scene, Corners corners) {
     RuleId barredBy = RuleId.NO_OVERLAP;
     for (int tries = 0; tries < MOST_TRIES; tries++) {
@@ -171,18 +165,18 @@ public final class Decoder {
   /** A unit as it stands at a corner. */
   public static PlacedItem placed(Wanted wanted, Space space, int pose, PointMm at) {
     Pose stands = wanted.poses().get(pose);
-    SpacePointMm corner =
-        new SpacePointMm(
-            at.xMm() - space.box().minXMm(),
-            at.yMm() - space.box().minYMm(),
-            at.zMm() - space.box().minZMm());
     return new PlacedItem(
         wanted.item(),
         wanted.unit(),
         wanted.key(),
         space,
         new Placement(
-            wanted.item().id(), wanted.unit(), space.id(), stands.shape(), stands.turn(), corner),
+            wanted.item().id(),
+            wanted.unit(),
+            space.id(),
+            stands.shape(),
+            stands.turn(),
+            space.cornerOf(at)),
         BoxMm.at(at, stands.size()));
   }
 

@@ -3,6 +3,7 @@ package kitstow.planner.packing;
 import java.util.ArrayList;
 import java.util.List;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.Boxes;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,40 +13,53 @@ import org.jspecify.annotations.Nullable;
  */
 final class EmptyRooms {
   /** One of them, and what its base carries, grams. */
-  record EmptyRoom(int x0, int y0, int z0, int x1, int y1, int z1, long bearsG) {
-    int lengthMm() {
-      return x1 - x0;
-    }
-
-    int widthMm() {
-      return y1 - y0;
-    }
-
-    int heightMm() {
-      return z1 - z0;
-    }
-
-    private boolean meets(int minX, int minY, int minZ, int maxX, int maxY, int maxZ) {
-      return x0 < maxX && minX < x1 && y0 < maxY && minY < y1 && z0 < maxZ && minZ < z1;
-    }
-
+  record EmptyRoom(BoxMm box, long bearsG) {
     private boolean isWithin(EmptyRoom other) {
-      return x0 >= other.x0
-          && y0 >= other.y0
-          && z0 >= other.z0
-          && x1 <= other.x1
-          && y1 <= other.y1
-          && z1 <= other.z1
+      return box.minXMm() >= other.box.minXMm()
+          && box.minYMm() >= other.box.minYMm()
+          && box.minZMm() >= other.box.minZMm()
+          && box.maxXMm() <= other.box.maxXMm()
+          && box.maxYMm() <= other.box.maxYMm()
+          && box.maxZMm() <= other.box.maxZMm()
           && bearsG <= other.bearsG;
     }
 
     private boolean isBefore(EmptyRoom other) {
-      if (x0 != other.x0) {
-        return x0 < other.x0;
+      if (box.minXMm() != other.box.minXMm()) {
+        return box.minXMm() < other.box.minXMm();
       }
-      return z0 != other.z0 ? z0 < other.z0 : y0 < other.y0;
+      return box.minZMm() != other.box.minZMm()
+          ? box.minZMm() < other.box.minZMm()
+          : box.minYMm() < other.box.minYMm();
+    }
+
+    /** In front, behind, left, right and below; what is above has no base of its own. */
+    private void addWithout(BoxMm taken, List<EmptyRoom> cut) {
+      int x0 = box.minXMm();
+      int y0 = box.minYMm();
+      int z0 = box.minZMm();
+      int x1 = box.maxXMm();
+      int y1 = box.maxYMm();
+      int z1 = box.maxZMm();
+      if (taken.minXMm() > x0) {
+        cut.add(new EmptyRoom(new BoxMm(x0, y0, z0, taken.minXMm(), y1, z1), bearsG));
+      }
+      if (taken.maxXMm() < x1) {
+        cut.add(new EmptyRoom(new BoxMm(taken.maxXMm(), y0, z0, x1, y1, z1), bearsG));
+      }
+      if (taken.minYMm() > y0) {
+        cut.add(new EmptyRoom(new BoxMm(x0, y0, z0, x1, taken.minYMm(), z1), bearsG));
+      }
+      if (taken.maxYMm() < y1) {
+        cut.add(new EmptyRoom(new BoxMm(x0, taken.maxYMm(), z0, x1, y1, z1), bearsG));
+      }
+      if (taken.minZMm() > z0) {
+        cut.add(new EmptyRoom(new BoxMm(x0, y0, z0, x1, y1, taken.minZMm()), bearsG));
+      }
     }
   }
+
+  private static final int MOST_CUTS = 5;
 
   private final int topZMm;
   private List<EmptyRoom> rooms = new ArrayList<>();
@@ -53,17 +67,8 @@ final class EmptyRooms {
   /** The whole of a box, whose floor carries anything. */
   EmptyRooms(BoxMm box, int topZMm) {
     this.topZMm = topZMm;
-    EmptyRoom whole =
-        new EmptyRoom(
-            box.minXMm(),
-            box.minYMm(),
-            box.minZMm(),
-            box.maxXMm(),
-            box.maxYMm(),
-            topZMm,
-            Long.MAX_VALUE);
-    if (whole.heightMm() > 0) {
-      rooms.add(whole);
+    if (topZMm > box.minZMm()) {
+      rooms.add(new EmptyRoom(box.withHeights(box.minZMm(), topZMm), Long.MAX_VALUE));
     }
   }
 
@@ -90,39 +95,19 @@ final class EmptyRooms {
   }
 
   /** Something takes a box; on top of it there may be room again. */
-  void take(int x0, int y0, int z0, int x1, int y1, int z1, long bearsG) {
-    List<EmptyRoom> cut = new ArrayList<>(rooms.size() + 5);
+  void take(BoxMm taken, long bearsG) {
+    List<EmptyRoom> cut = new ArrayList<>(rooms.size() + MOST_CUTS);
     for (EmptyRoom room : rooms) {
-      if (room.meets(x0, y0, z0, x1, y1, z1)) {
-        addCut(cut, room, x0, y0, z0, x1, y1);
+      if (Boxes.overlap(room.box, taken)) {
+        room.addWithout(taken, cut);
       } else {
         cut.add(room);
       }
     }
-    if (bearsG > 0L && z1 < topZMm) {
-      cut.add(new EmptyRoom(x0, y0, z1, x1, y1, topZMm, bearsG));
+    if (bearsG > 0L && taken.maxZMm() < topZMm) {
+      cut.add(new EmptyRoom(taken.withHeights(taken.maxZMm(), topZMm), bearsG));
     }
     rooms = largest(cut);
-  }
-
-  /** In front, behind, left, right and below; what is above has no base of its own. */
-  private static void addCut(
-      List<EmptyRoom> cut, EmptyRoom room, int x0, int y0, int z0, int x1, int y1) {
-    if (x0 > room.x0) {
-      cut.add(new EmptyRoom(room.x0, room.y0, room.z0, x0, room.y1, room.z1, room.bearsG));
-    }
-    if (x1 < room.x1) {
-      cut.add(new EmptyRoom(x1, room.y0, room.z0, room.x1, room.y1, room.z1, room.bearsG));
-    }
-    if (y0 > room.y0) {
-      cut.add(new EmptyRoom(room.x0, room.y0, room.z0, room.x1, y0, room.z1, room.bearsG));
-    }
-    if (y1 < room.y1) {
-      cut.add(new EmptyRoom(room.x0, y1, room.z0, room.x1, room.y1, room.z1, room.bearsG));
-    }
-    if (z0 > room.z0) {
-      cut.add(new EmptyRoom(room.x0, room.y0, room.z0, room.x1, room.y1, z0, room.bearsG));
-    }
   }
 
   private static List<EmptyRoom> largest(List<EmptyRoom> all) {

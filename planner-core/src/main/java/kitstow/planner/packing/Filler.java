@@ -6,6 +6,7 @@ import java.util.Random;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.model.Item;
 import kitstow.planner.model.PlacedItem;
 import org.jspecify.annotations.Nullable;
 
@@ -48,16 +49,9 @@ public final class Filler {
 
   /** A block: so many units along each axis. */
   private record Block(int goods, int pose, SizeMm unit, int alongX, int alongY, int alongZ) {
-    int lengthMm() {
-      return alongX * unit.lengthMm();
-    }
-
-    int widthMm() {
-      return alongY * unit.widthMm();
-    }
-
-    int heightMm() {
-      return alongZ * unit.heightMm();
+    SizeMm size() {
+      return new SizeMm(
+          alongX * unit.lengthMm(), alongY * unit.widthMm(), alongZ * unit.heightMm());
     }
   }
 
@@ -84,13 +78,13 @@ public final class Filler {
     this.goods = List.copyOf(goods);
     this.empty = new EmptyRooms(room, Math.min(room.maxZMm(), at.topZMm()));
     for (Site.Obstacle obstacle : at.obstacles()) {
-      take(obstacle.box(), 0L);
+      empty.take(obstacle.box(), 0L);
     }
     for (PlacedItem other : ground.reaching(site)) {
-      take(other.box(), 0L);
+      empty.take(other.box(), 0L);
     }
     for (PlacedItem other : ground.in(site)) {
-      take(other.box(), other.item().bearsG());
+      empty.take(other.box(), other.item().bearsG());
     }
     this.sizes = new SizeMm[goods.size()][];
     this.logVolume = new double[goods.size()];
@@ -104,11 +98,6 @@ public final class Filler {
       logVolume[i] = Math.log((double) sizes[i][0].volumeMm3());
       logDensity[i] = Math.log((double) one.wanted().item().mass().massG()) - logVolume[i];
     }
-  }
-
-  private void take(BoxMm box, long bearsG) {
-    empty.take(
-        box.minXMm(), box.minYMm(), box.minZMm(), box.maxXMm(), box.maxYMm(), box.maxZMm(), bearsG);
   }
 
   /** Fills the space once; the places in the order in which they are filled. */
@@ -170,9 +159,9 @@ public final class Filler {
     /** Every block of some goods in one pose that grows along one axis after the other. */
     void offer(int index, int poseIndex, int left, double luck) {
       SizeMm size = sizes[index][poseIndex];
-      int x = into.lengthMm() / size.lengthMm();
-      int y = into.widthMm() / size.widthMm();
-      int z = into.heightMm() / size.heightMm();
+      int x = into.box().lengthMm() / size.lengthMm();
+      int y = into.box().widthMm() / size.widthMm();
+      int z = into.box().heightMm() / size.heightMm();
       if (x == 0 || y == 0 || z == 0) {
         return;
       }
@@ -192,8 +181,8 @@ public final class Filler {
     }
 
     private double liked(SizeMm size, int[] along) {
-      double across = (double) along[1] * size.widthMm() / into.widthMm();
-      double up = (double) along[2] * size.heightMm() / into.heightMm();
+      double across = (double) along[1] * size.widthMm() / into.box().widthMm();
+      double up = (double) along[2] * size.heightMm() / into.box().heightMm();
       int units = along[0] * along[1] * along[2];
       double flush = (across == 1.0 ? 0.5 : 0.0) + (up == 1.0 ? 0.5 : 0.0);
       return taste.fitting() * (across + up + flush)
@@ -221,32 +210,29 @@ public final class Filler {
 
   /** Against the nearer side wall. */
   private void put(Block block, EmptyRooms.EmptyRoom into, EmptyRooms rooms, List<Stand> stands) {
-    boolean right = room.maxYMm() - into.y1() < into.y0() - room.minYMm();
-    int y0 = right ? into.y1() - block.widthMm() : into.y0();
+    BoxMm free = into.box();
+    SizeMm size = block.size();
+    boolean right = room.maxYMm() - free.maxYMm() < free.minYMm() - room.minYMm();
+    int y0 = right ? free.maxYMm() - size.widthMm() : free.minYMm();
+    PointMm first = new PointMm(free.minXMm(), y0, free.minZMm());
     SizeMm unit = block.unit();
     for (int z = 0; z < block.alongZ(); z++) {
       for (int x = 0; x < block.alongX(); x++) {
         for (int y = 0; y < block.alongY(); y++) {
           PointMm corner =
               new PointMm(
-                  into.x0() + x * unit.lengthMm(),
-                  y0 + y * unit.widthMm(),
-                  into.z0() + z * unit.heightMm());
+                  first.xMm() + x * unit.lengthMm(),
+                  first.yMm() + y * unit.widthMm(),
+                  first.zMm() + z * unit.heightMm());
           stands.add(new Stand(block.goods(), block.pose(), corner));
         }
       }
     }
-    long massG = goods.get(block.goods()).wanted().item().mass().massG();
-    long itself = goods.get(block.goods()).wanted().item().bearsG() - (block.alongZ() - 1) * massG;
+    Item item = goods.get(block.goods()).wanted().item();
+    long massG = item.mass().massG();
+    long itself = item.bearsG() - (block.alongZ() - 1) * massG;
     long below =
         into.bearsG() == Long.MAX_VALUE ? Long.MAX_VALUE : into.bearsG() - block.alongZ() * massG;
-    rooms.take(
-        into.x0(),
-        y0,
-        into.z0(),
-        into.x0() + block.lengthMm(),
-        y0 + block.widthMm(),
-        into.z0() + block.heightMm(),
-        Math.min(itself, below));
+    rooms.take(BoxMm.at(first, size), Math.min(itself, below));
   }
 }

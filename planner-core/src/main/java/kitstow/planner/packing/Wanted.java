@@ -2,7 +2,10 @@ package kitstow.planner.packing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import kitstow.planner.model.Item;
+import kitstow.planner.model.Pin;
+import kitstow.planner.model.Placement;
 import kitstow.planner.model.SpacePointMm;
 
 /**
@@ -29,8 +32,24 @@ public record Wanted(
     return new Wanted(item, unit, item.keyOf(unit), Pose.of(item), -1, false, Optional.empty());
   }
 
-  /** The same unit with a pose, and perhaps a place, to try first. */
+  /** The one place that it is pinned to, if it is, in the frame of its space. */
+  public Optional<SpacePointMm> pinned() {
+    return item.pin().flatMap(Pin::corner);
+  }
+
+  /** The pose in which it stands in a plan, by its index; nothing if it has no such pose. */
+  public OptionalInt poseIn(Placement placement) {
+    for (int i = 0; i < poses.size(); i++) {
+      if (poses.get(i).shape() == placement.shape() && poses.get(i).turn() == placement.turn()) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** The same unit with a pose, and unless it is pinned perhaps a place, to try first. */
   public Wanted standing(int pose, boolean ratherStacked, Optional<SpacePointMm> at) {
-    return new Wanted(item, unit, key, poses, pose, ratherStacked, at);
+    Optional<SpacePointMm> free = pinned().isPresent() ? Optional.empty() : at;
+    return new Wanted(item, unit, key, poses, pose, ratherStacked, free);
   }
 }

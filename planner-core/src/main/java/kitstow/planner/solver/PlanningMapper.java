@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.SizeMm;
@@ -13,7 +14,6 @@ import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
-import kitstow.planner.packing.Pose;
 import kitstow.planner.packing.Wanted;
 import kitstow.planner.statics.Lever;
 
@@ -110,14 +110,14 @@ final class PlanningMapper {
     if (placement.shape() >= wanted.item().shapes().size()) {
       return -1;
     }
+    OptionalInt same = wanted.poseIn(placement);
+    if (same.isPresent()) {
+      return same.getAsInt();
+    }
     SizeMm size = placement.turn().applyTo(wanted.item().shapes().get(placement.shape()));
     int alike = -1;
     for (int i = 0; i < wanted.poses().size(); i++) {
-      Pose pose = wanted.poses().get(i);
-      if (pose.shape() == placement.shape() && pose.turn() == placement.turn()) {
-        return i;
-      }
-      alike = pose.size().equals(size) ? i : alike;
+      alike = wanted.poses().get(i).size().equals(size) ? i : alike;
     }
     return alike;
   }

@@ -110,11 +110,7 @@ final class Refill {
   /** Puts a unit where the filling has it, unless a rule or a limit is against it. */
   private boolean put(int unit, Filler.Stand stand, int site, LoadSums sums) {
     Space space = packing.view().sites().space(site);
-    SpacePointMm corner =
-        new SpacePointMm(
-            stand.corner().xMm() - space.box().minXMm(),
-            stand.corner().yMm() - space.box().minYMm(),
-            stand.corner().zMm() - space.box().minZMm());
+    SpacePointMm corner = space.cornerOf(stand.corner());
     long stance = Stance.at(stand.pose(), corner);
     PlacedItem found = packing.tryAt(unit, stance, site);
     if (found == null

@@ -126,18 +126,15 @@ final class Ruin {
 
   /** All of one space but what is pinned, all that is home, and at times a few of elsewhere. */
   private void chooseSpace() {
-    String space = space(centre());
-    refilled = OptionalInt.of(packing.view().sites().indexOf(space));
-    for (int unit : aboard) {
-      if (space.equals(space(unit)) && !item(unit).pin().isPresent()) {
-        out.add(unit);
-      }
-    }
+    int centre = centre();
+    refilled = OptionalInt.of(packing.view().sites().indexOf(space(centre)));
+    addOfSpace(centre, out);
+    out.removeIf(this::isPinned);
     out.addAll(home);
     int others = random.nextBoolean() ? random.nextInt(OTHERS) : 0;
     for (int i = 0; i < others; i++) {
       int other = aboard.get(random.nextInt(aboard.size()));
-      if (!out.contains(other) && !item(other).pin().isPresent()) {
+      if (!out.contains(other) && !isPinned(other)) {
         out.add(other);
       }
     }
@@ -313,6 +310,10 @@ final class Ruin {
     }
     List<Integer> from = must.isEmpty() ? home : must;
     return from.get(random.nextInt(from.size()));
+  }
+
+  private boolean isPinned(int unit) {
+    return item(unit).pin().isPresent();
   }
 
   private boolean isMust(int unit) {

@@ -22,6 +22,9 @@ import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
  */
 record ScoreLevels(
     long conflicts, long overG, long mustLeft, long valueLeft, long momentSteps, long handling) {
+  private static final int MOMENT = 3;
+  private static final int HANDLING = 4;
+
   /** As OptaPlanner compares it. */
   BendableLongScore toScore(Settings.MassLimits massLimits) {
     boolean keep = massLimits == Settings.MassLimits.KEEP;
@@ -42,27 +45,16 @@ record ScoreLevels(
         : new ScoreLevels(conflicts, 0L, mustLeft, 0L, 0L, 0L);
   }
 
-  /** The same with handling left out. */
-  ScoreLevels butHandling() {
-    return new ScoreLevels(conflicts, overG, mustLeft, valueLeft, momentSteps, 0L);
-  }
-
   /**
-   * Whether one score is better than another by something other than handling, and by a whole step
-   * if by the moment.
+   * A score with handling left out.
    *
-   * @param fine a score with moments in fine steps
-   * @param coarse one with moments in steps
+   * @param stepParts how many steps of its moment are one step of what comes out
    */
-  static boolean isBetterByStep(BendableLongScore fine, BendableLongScore coarse) {
-    long[] soft = {
-      fine.softScore(0),
-      fine.softScore(1),
-      fine.softScore(2),
-      Math.floorDiv(fine.softScore(3), Aim.FINE_STEPS),
-      coarse.softScore(4)
-    };
-    return BendableLongScore.of(new long[] {fine.hardScore(0)}, soft).compareTo(coarse) > 0;
+  static BendableLongScore butHandling(BendableLongScore score, int stepParts) {
+    long[] soft = score.softScores();
+    soft[MOMENT] = Math.floorDiv(soft[MOMENT], stepParts);
+    soft[HANDLING] = 0L;
+    return BendableLongScore.of(score.hardScores(), soft);
   }
 
   /** Steps in a moment, rounded up. */

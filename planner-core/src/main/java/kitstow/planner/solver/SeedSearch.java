@@ -17,6 +17,9 @@ final class SeedSearch implements Callable<PlanningLoad> {
   /** Every so many rounds start from nothing. */
   private static final int AFRESH = 4;
 
+  /** The best plan so far, and its score with everything counted. */
+  private record Best(PlanningLoad load, BendableLongScore score) {}
+
   private final PlanSearch.Request request;
   private final long seed;
   private final PlanSearch.Progress progress;
@@ -24,8 +27,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
   private volatile boolean stopped;
   private volatile @Nullable DefaultSolver<PlanningLoad> solver;
   private volatile long scoreCalculations;
-  private @Nullable PlanningLoad best;
-  private @Nullable BendableLongScore bestScore;
+  private @Nullable Best best;
 
   /**
    * A search.
@@ -44,7 +46,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
   public PlanningLoad call() {
     PackingProblem problem = new PackingProblem(request.scenario());
     PlanningLoad first = PlanSearch.construct(problem, request.start().orElse(null));
-    offer(first, scoreOf(first));
+    offer(first);
     progress.better(PlanningMapper.toBest(first, seed, request.steps(), 1L));
     Budget budget = new Budget(seed, request.steps(), request.seconds(), nanos);
     Random random = new Random(seed);
@@ -54,12 +56,12 @@ final class SeedSearch implements Callable<PlanningLoad> {
     int fillings = 0;
     long taken;
     do {
-      Round round = budget.next(leavesHome(best()), filled);
-      BendableLongScore bar = scoreOf(best());
+      Best before = best();
+      Round round = budget.next(leavesHome(before.load()), filled);
       boolean fills = round.aim().fills();
       boolean settles = fills ? fillings++ % 2 == 0 : filled;
       PlanningLoad start =
-          settles ? best() : startOf(budget.rounds(), best(), random, urgency, fills);
+          settles ? before.load() : startOf(budget.rounds(), before.load(), random, urgency, fills);
       StepCount counted = new StepCount();
       PlanningLoad found = run(start, round, counted);
       if (round.aim() == Aim.FINE && mayBeBest(found)) {
@@ -68,20 +70,19 @@ final class SeedSearch implements Callable<PlanningLoad> {
       taken = counted.steps;
       budget.spend(taken);
       countHome(found, urgency);
-      offer(found, scoreOf(found));
-      filled = fills && scoreOf(best()).compareTo(bar) > 0;
+      offer(found);
+      filled = fills && best().score().compareTo(before.score()) > 0;
     } while (taken > 0L
         && !stopped
         && !budget.spent()
-        && (filled || !nearFloor.holds(packingOf(best()))));
-    PlanningLoad found = best();
+        && (filled || !nearFloor.holds(packingOf(best().load()))));
     // The round that found it may have counted otherwise.
-    found.setScore(scoreOf(found));
-    return found;
+    best().load().setScore(best().score());
+    return best().load();
   }
 
-  private PlanningLoad best() {
-    PlanningLoad now = best;
+  private Best best() {
+    Best now = best;
     if (now == null) {
       throw new IllegalStateException("nothing is packed yet");
     }
@@ -89,23 +90,23 @@ final class SeedSearch implements Callable<PlanningLoad> {
   }
 
   /** Takes a plan for the best if it is better than all before it; tells whether it is. */
-  private boolean offer(PlanningLoad found, BendableLongScore score) {
-    BendableLongScore bar = bestScore;
-    boolean better = bar == null || score.compareTo(bar) > 0;
+  private boolean offer(PlanningLoad found) {
+    BendableLongScore score = scoreOf(found);
+    Best now = best;
+    boolean better = now == null || score.compareTo(now.score()) > 0;
     if (better) {
-      best = found;
-      bestScore = score;
+      best = new Best(found, score);
     }
     return better;
   }
 
   /** Whether a plan is no worse than the best but perhaps for its handling. */
   private boolean mayBeBest(PlanningLoad found) {
-    Settings.MassLimits massLimits = request.scenario().settings().massLimits();
-    ScoreLevels now = packingOf(best()).levels();
-    ScoreLevels then = packingOf(found).levels();
-    return then.butHandling().toScore(massLimits).compareTo(now.butHandling().toScore(massLimits))
-        >= 0;
+    return butHandling(scoreOf(found)).compareTo(butHandling(best().score())) >= 0;
+  }
+
+  private static BendableLongScore butHandling(BendableLongScore score) {
+    return ScoreLevels.butHandling(score, /* stepParts= */ 1);
   }
 
   /** The score with everything counted. */
@@ -170,7 +171,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
     if (round.aim() == Aim.FINE && !isStep(found)) {
       return;
     }
-    if (offer(found, scoreOf(found))) {
+    if (offer(found)) {
       progress.better(PlanningMapper.toBest(found, seed, request.steps(), calculations));
     }
   }
@@ -178,8 +179,8 @@ final class SeedSearch implements Callable<PlanningLoad> {
   /** Whether what was found with fine steps is better by a whole one. */
   private boolean isStep(PlanningLoad found) {
     BendableLongScore fine = found.score();
-    BendableLongScore bar = bestScore;
-    return fine == null || bar == null || ScoreLevels.isBetterByStep(fine, bar);
+    return fine == null
+        || ScoreLevels.butHandling(fine, Aim.FINE_STEPS).compareTo(butHandling(best().score())) > 0;
   }
 
   private static long calculationsOf(DefaultSolver<PlanningLoad> of) {

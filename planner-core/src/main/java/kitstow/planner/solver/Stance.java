@@ -46,22 +46,29 @@ final class Stance {
     return shifted;
   }
 
-  /** Whether it names a place. */
-  static boolean isPlace(long stance) {
+  private static boolean isPlace(long stance) {
     return (stance & PLACE) != 0L;
   }
 
   /** What is wanted of a unit, or of the cheapest pose where it has no such pose. */
   static Wanted of(Wanted unit, long stance) {
     if (isPlace(stance)) {
-      int pose = (int) ((stance & ~PLACE) >> (3 * FIELD));
-      SpacePointMm corner =
-          new SpacePointMm(unfield(stance, 2), unfield(stance, 1), unfield(stance, 0));
-      return unit.standing(pose, /* ratherStacked= */ false, Optional.of(corner));
+      return unit.standing(
+          poseOf(stance), /* ratherStacked= */ false, Optional.of(cornerOf(stance)));
     }
     int pose = (int) (stance % STACKED) - 1;
     return unit.standing(
         pose < unit.poses().size() ? pose : -1, stance >= STACKED, Optional.empty());
+  }
+
+  /** The pose of one that names a place. */
+  static int poseOf(long stance) {
+    return (int) ((stance & ~PLACE) >> (3 * FIELD));
+  }
+
+  /** The place of one that names a place. */
+  static SpacePointMm cornerOf(long stance) {
+    return new SpacePointMm(unfield(stance, 2), unfield(stance, 1), unfield(stance, 0));
   }
 
   private static int unfield(long stance, int index) {

@@ -69,7 +69,7 @@ public record BoxCase(SizeMm room, int axleMm, int supportPermille, List<Box> bo
 
   /** Volume of all boxes as a share of the space. */
   double fill() {
-    double volume = boxes.stream().mapToDouble(box -> box.listed().volumeMm3()).sum();
-    return volume / room.volumeMm3();
+    long volumeMm3 = boxes.stream().mapToLong(box -> box.listed().volumeMm3()).sum();
+    return (double) volumeMm3 / room.volumeMm3();
   }
 }

@@ -72,42 +72,30 @@ public final class BoxCases {
   }
 
   private static BoxCase fine(int number, Random random) {
-    int grid = OneBodyPacking.GRID_MM;
-    SizeMm room =
-        new SizeMm(
-            whole(random, 800, 1200, grid),
-            whole(random, 500, 700, grid),
-            whole(random, 380, 600, grid));
-    List<BoxCase.Box> boxes = new ArrayList<>();
-    for (int i = 0; i < 6 + number / 2 % 2; i++) {
-      SizeMm size =
-          new SizeMm(
-              whole(random, 160, 520, grid),
-              whole(random, 150, 450, grid),
-              whole(random, 140, 360, grid));
-      boxes.add(new BoxCase.Box(size, massG(random), turns(random)));
-    }
+    Sizes sizes = new Sizes(random, OneBodyPacking.GRID_MM);
+    SizeMm room = sizes.between(new SizeMm(800, 500, 380), new SizeMm(1200, 700, 600));
+    SizeMm least = new SizeMm(160, 150, 140);
+    SizeMm most = new SizeMm(520, 450, 360);
+    List<BoxCase.Box> boxes = boxes(6 + number / 2 % 2, random, () -> sizes.between(least, most));
     return new BoxCase(room, axleMm(number, room, random), /* supportPermille= */ 1000, boxes);
   }
 
   static BoxCase coarse(int number, Random random) {
-    int grid = CoarsePacking.GRID_MM;
-    SizeMm room =
-        new SizeMm(
-            whole(random, 500, 800, grid),
-            whole(random, 300, 500, grid),
-            whole(random, 300, 500, grid));
-    List<BoxCase.Box> boxes = new ArrayList<>();
-    for (int i = 0; i < 3 + number / 2 % 2; i++) {
-      SizeMm size =
-          new SizeMm(
-              whole(random, 200, 500, grid),
-              whole(random, 100, 400, grid),
-              whole(random, 100, 300, grid));
-      boxes.add(new BoxCase.Box(size, massG(random), turns(random)));
-    }
+    Sizes sizes = new Sizes(random, CoarsePacking.GRID_MM);
+    SizeMm room = sizes.between(new SizeMm(500, 300, 300), new SizeMm(800, 500, 500));
+    SizeMm least = new SizeMm(200, 100, 100);
+    SizeMm most = new SizeMm(500, 400, 300);
+    List<BoxCase.Box> boxes = boxes(3 + number / 2 % 2, random, () -> sizes.between(least, most));
     int permille = number % 4 == 3 ? 400 : 800;
     return new BoxCase(room, axleMm(number, room, random), permille, boxes);
+  }
+
+  private static List<BoxCase.Box> boxes(int count, Random random, Supplier<SizeMm> size) {
+    List<BoxCase.Box> boxes = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      boxes.add(new BoxCase.Box(size.get(), massG(random), turns(random)));
+    }
+    return boxes;
   }
 
   private static int axleMm(int number, SizeMm room, Random random) {
@@ -128,8 +116,17 @@ public final class BoxCases {
     };
   }
 
-  /** A multiple of the grid. */
-  private static int whole(Random random, int from, int to, int grid) {
-    return from + grid * random.nextInt((to - from) / grid + 1);
+  /** Draws sizes that differ from the least by whole steps of a grid. */
+  private record Sizes(Random random, int gridMm) {
+    SizeMm between(SizeMm least, SizeMm most) {
+      return new SizeMm(
+          whole(least.lengthMm(), most.lengthMm()),
+          whole(least.widthMm(), most.widthMm()),
+          whole(least.heightMm(), most.heightMm()));
+    }
+
+    private int whole(int fromMm, int toMm) {
+      return fromMm + gridMm * random.nextInt((toMm - fromMm) / gridMm + 1);
+    }
   }
 }

@@ -1,12 +1,9 @@
 package kitstow.planner.packing;
 
-import static kitstow.planner.testkit.ItemBuilder.anItem;
-import static kitstow.planner.testkit.SpaceBuilder.aSpace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -14,13 +11,10 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.SizeMm;
-import kitstow.planner.geometry.Turn;
-import kitstow.planner.model.Environment;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.Scenario;
-import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.Masses;
 import kitstow.planner.testkit.RigBuilder;
 import org.junit.jupiter.api.Test;
@@ -29,7 +23,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Candidate places against plain geometry, on spaces filled at random: all invented. */
 class CornersTest {
-  private static final SizeMm ROOM = new SizeMm(1200, 600, 700);
   private static final int THINGS = 30;
   private static final int PROBES = 40;
 
@@ -39,7 +32,7 @@ class CornersTest {
     Random random = new Random(seed);
     Scenario scenario = rig(random);
     Decoder decoder = new Decoder(Rig.of(scenario, java.util.Map.of()));
-    int site = decoder.sites().indexOf("box");
+    int site = decoder.sites().indexOf(OneSpace.ID);
     Ground grown = new Ground(decoder.sites());
     List<PlacedItem> aboard = new ArrayList<>();
 
@@ -69,7 +62,7 @@ class CornersTest {
     Random random = new Random(seed);
     Scenario scenario = rig(random);
     Decoder decoder = new Decoder(Rig.of(scenario, java.util.Map.of()));
-    int site = decoder.sites().indexOf("box");
+    int site = decoder.sites().indexOf(OneSpace.ID);
     Ground ground = new Ground(decoder.sites());
     BoxMm room = decoder.sites().site(site).room();
     int fits = 0;
@@ -175,21 +168,10 @@ class CornersTest {
   }
 
   private static Scenario rig(Random random) {
-    RigBuilder rig =
-        RigBuilder.aBareDualCab()
-            .uteSpace(
-                aSpace("box", 2600, -900, 2000, ROOM)
-                    .zone(Zone.CAB)
-                    .environment(Environment.OPEN_AIR));
-    Turn[] turns = EnumSet.allOf(Turn.class).toArray(new Turn[0]);
+    RigBuilder rig = OneSpace.rig();
     for (int i = 0; i < THINGS; i++) {
       rig.items(
-          anItem("thing-" + i)
-              .size(
-                  80 + 10 * random.nextInt(30),
-                  80 + 10 * random.nextInt(25),
-                  80 + 10 * random.nextInt(20))
-              .turns(turns[0], turns)
+          OneSpace.thing(i, random)
               .massG(Masses.kg(1 + random.nextInt(9)))
               .bearsG(random.nextInt(4) == 0 ? 0L : Masses.kg(60)));
     }

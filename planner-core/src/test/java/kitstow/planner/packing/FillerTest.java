@@ -1,11 +1,9 @@
 package kitstow.planner.packing;
 
 import static kitstow.planner.testkit.ItemBuilder.anItem;
-import static kitstow.planner.testkit.SpaceBuilder.aSpace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -15,13 +13,10 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.SizeMm;
-import kitstow.planner.geometry.Turn;
-import kitstow.planner.model.Environment;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.Scenario;
-import kitstow.planner.model.Zone;
 import kitstow.planner.testkit.ItemBuilder;
 import kitstow.planner.testkit.Masses;
 import kitstow.planner.testkit.RigBuilder;
@@ -31,8 +26,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Fillings of one space against plain geometry; all gear invented. */
 class FillerTest {
-  private static final SizeMm ROOM = new SizeMm(1200, 600, 700);
-  private static final Turn[] ALL = EnumSet.allOf(Turn.class).toArray(new Turn[0]);
 
   /** A thing as it was put, and what it is. */
   private record Put(Item item, BoxMm box) {}
@@ -45,7 +38,7 @@ class FillerTest {
 
     assertThat(put).hasSize(24);
     assertThat(put.stream().mapToLong(one -> volumeMm3(one.box())).sum())
-        .isEqualTo(ROOM.volumeMm3());
+        .isEqualTo(OneSpace.ROOM.volumeMm3());
     assertSound(put);
   }
 
@@ -94,12 +87,7 @@ class FillerTest {
     return IntStream.range(0, 25)
         .mapToObj(
             i ->
-                anItem("thing-" + i)
-                    .size(
-                        80 + 10 * random.nextInt(30),
-                        80 + 10 * random.nextInt(25),
-                        80 + 10 * random.nextInt(20))
-                    .turns(ALL[0], ALL)
+                OneSpace.thing(i, random)
                     .quantity(1 + random.nextInt(3))
                     .massG(Masses.kg(1 + random.nextInt(9)))
                     .bearsG(random.nextInt(4) == 0 ? 0L : Masses.kg(20)))
@@ -120,9 +108,9 @@ class FillerTest {
       assertThat(one.box().minZMm() == 2000 || carriedMm2 == baseMm2(one.box())).isTrue();
       assertThat(under).allMatch(other -> other.item().bearsG() >= one.item().mass().massG());
       assertThat(put).filteredOn(other -> Boxes.overlap(other.box(), one.box())).hasSize(1);
-      assertThat(one.box().maxXMm()).isLessThanOrEqualTo(2600 + ROOM.lengthMm());
-      assertThat(one.box().maxYMm()).isLessThanOrEqualTo(-900 + ROOM.widthMm());
-      assertThat(one.box().maxZMm()).isLessThanOrEqualTo(2000 + ROOM.heightMm());
+      assertThat(one.box().maxXMm()).isLessThanOrEqualTo(2600 + OneSpace.ROOM.lengthMm());
+      assertThat(one.box().maxYMm()).isLessThanOrEqualTo(-900 + OneSpace.ROOM.widthMm());
+      assertThat(one.box().maxZMm()).isLessThanOrEqualTo(2000 + OneSpace.ROOM.heightMm());
     }
   }
 
@@ -142,17 +130,12 @@ class FillerTest {
     private final List<Filler.Goods> goods = new ArrayList<>();
 
     Bench(List<ItemBuilder> items) {
-      RigBuilder rig =
-          RigBuilder.aBareDualCab()
-              .uteSpace(
-                  aSpace("box", 2600, -900, 2000, ROOM)
-                      .zone(Zone.CAB)
-                      .environment(Environment.OPEN_AIR));
+      RigBuilder rig = OneSpace.rig();
       items.forEach(rig::items);
       Scenario scenario = rig.scenario();
       this.decoder = new Decoder(Rig.of(scenario, Map.of()));
       this.ground = new Ground(decoder.sites());
-      this.site = decoder.sites().indexOf("box");
+      this.site = decoder.sites().indexOf(OneSpace.ID);
       for (Item item : scenario.items()) {
         Wanted wanted = Wanted.of(item, 1);
         goods.add(new Filler.Goods(wanted, decoder.posesIn(wanted, site), item.quantity()));

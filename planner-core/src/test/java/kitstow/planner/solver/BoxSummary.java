@@ -46,7 +46,7 @@ record BoxSummary(List<BoxWitness.Case> cases) {
   }
 
   private double meanGap() {
-    return whole().stream().mapToDouble(BoxWitness.Case::gap).average().orElse(0.0);
+    return whole().stream().mapToDouble(BoxWitness.Case::gap).average().orElse(Double.NaN);
   }
 
   private List<BoxWitness.Case> whole() {
@@ -64,8 +64,8 @@ record BoxSummary(List<BoxWitness.Case> cases) {
         cases.size(),
         cases.size() - whole().size(),
         100.0 * meanGap(),
-        100.0 * whole().stream().mapToDouble(BoxWitness.Case::gap).max().orElse(0.0),
-        cases.stream().mapToDouble(BoxWitness.Case::floorShare).average().orElse(0.0),
+        100.0 * whole().stream().mapToDouble(BoxWitness.Case::gap).max().orElse(Double.NaN),
+        cases.stream().mapToDouble(BoxWitness.Case::floorShare).average().orElseThrow(),
         missed.stream()
             .map(one -> String.format(Locale.ROOT, "%d by %.2f %%", one.number(), 100 * one.gap()))
             .toList());
