@@ -38,6 +38,12 @@ final class Construction {
   /** Even a place that costs nothing is thought dearer by a share of this. */
   private static final double WILD_MM = 200.0;
 
+  /** What has no more spaces than this at most goes before all are filled. */
+  private static final int MOST_FEW = 2;
+
+  /** One filling in so many goes by room alone. */
+  private static final int ROOMY = 4;
+
   private final PackingProblem problem;
 
   Construction(PackingProblem problem) {
@@ -63,7 +69,48 @@ final class Construction {
     packAll(packing, random, noise, urgency, FirstGo.BULKY);
   }
 
+  /**
+   * Fills all spaces of an empty packing at once from the front, once what is pinned and what has
+   * little choice has its place; then gives a place to each unit that is left.
+   *
+   * @param noise how far the order of these may stray
+   */
+  void fillAll(Packing packing, Random random, double noise) {
+    int[] urgency = new int[problem.units().size()];
+    List<Integer> order = order(packing, random, noise, urgency, FirstGo.any(random));
+    int few = random.nextInt(MOST_FEW + 1);
+    List<Integer> first = new ArrayList<>();
+    List<Integer> must = new ArrayList<>();
+    List<Integer> others = new ArrayList<>();
+    boolean apart = random.nextBoolean();
+    for (int unit : order) {
+      Wanted wanted = problem.units().get(unit);
+      boolean isMust = wanted.item().need() == Need.MUST;
+      if (wanted.item().pin().isPresent() || (isMust && choice(packing, wanted) <= few)) {
+        first.add(unit);
+      } else {
+        (isMust && apart ? must : others).add(unit);
+      }
+    }
+    insert(packing, first, random, 0.0);
+    List<Integer> sites = new ArrayList<>();
+    for (int site = 0; site < packing.view().siteCount(); site++) {
+      sites.add(site);
+    }
+    Refill refill = new Refill(packing, random, random.nextInt(ROOMY) == 0);
+    others.addAll(refill.fill(sites, must, /* mayLook= */ false));
+    refill.fill(sites, others, /* mayLook= */ false);
+    order.removeIf(unit -> packing.placeOf(unit) != null);
+    insert(packing, order, random, 0.0);
+  }
+
   private void packAll(Packing packing, Random random, double noise, int[] urgency, FirstGo first) {
+    insert(
+        packing, order(packing, random, noise, urgency, first), random, noise > 0.0 ? BLINK : 0.0);
+  }
+
+  private List<Integer> order(
+      Packing packing, Random random, double noise, int[] urgency, FirstGo first) {
     List<Integer> order = new ArrayList<>();
     double[] weight = new double[problem.units().size()];
     for (int i = 0; i < weight.length; i++) {
@@ -75,7 +122,7 @@ final class Construction {
         Comparator.comparingInt((Integer i) -> rankOf(problem.units().get(i).item(), urgency[i]))
             .thenComparingInt(i -> choice(packing, problem.units().get(i)))
             .thenComparing(Comparator.comparingDouble((Integer i) -> weight[i]).reversed()));
-    insert(packing, order, random, noise > 0.0 ? BLINK : 0.0);
+    return order;
   }
 
   /** Spaces that can hold a unit at all; what has little choice goes before what has much. */

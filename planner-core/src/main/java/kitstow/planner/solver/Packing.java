@@ -183,7 +183,7 @@ final class Packing {
   /** Fills a space with goods beside what stands there now. */
   Filler filler(int siteIndex, List<Filler.Goods> goods) {
     settle();
-    return new Filler(view().sites(), siteIndex, ground, goods);
+    return new Filler(view().sites(), siteIndex, ground, goods, problem.blocks());
   }
 
   /** What stands in a space now. */

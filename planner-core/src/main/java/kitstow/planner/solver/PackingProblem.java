@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
@@ -16,9 +17,12 @@ import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Space;
 import kitstow.planner.model.SpacePointMm;
+import kitstow.planner.packing.Blocks;
 import kitstow.planner.packing.Pose;
 import kitstow.planner.packing.Wanted;
+import org.jspecify.annotations.Nullable;
 
 /** What does not change during one search: the scenario, its units, and rigs seen so far. */
 final class PackingProblem {
@@ -53,6 +57,7 @@ final class PackingProblem {
   private final Finds finds;
   private final Handling handling = new Handling();
   private final Map<String, Long> unavoidable;
+  private @Nullable Blocks blocks;
   private int rigsSeen;
   private Aim aim = Aim.ALL;
   private double stepNm = 5.0;
@@ -219,6 +224,36 @@ final class PackingProblem {
   /** Units that want to ride together, group by group. */
   List<int[]> groups() {
     return groups;
+  }
+
+  /** Blocks in which unlike units fit together. */
+  Blocks blocks() {
+    Blocks known = blocks;
+    if (known == null) {
+      List<Blocks.Kind> all = new ArrayList<>();
+      for (int unit = 0; unit < units.size(); unit++) {
+        Wanted wanted = units.get(unit);
+        if (wanted.unit() == 1 && !wanted.item().pin().isPresent()) {
+          all.add(new Blocks.Kind(kinds[unit], wanted, wanted.item().quantity()));
+        }
+      }
+      known = Blocks.of(kinds[kinds.length - 1] + 1, all, largestRoom());
+      blocks = known;
+    }
+    return known;
+  }
+
+  /** As long as the longest space, as wide as the widest and as high as the highest. */
+  private SizeMm largestRoom() {
+    int length = 1;
+    int width = 1;
+    int height = 1;
+    for (Space space : rig(firstBays(scenario)).view().rig().spaces().values()) {
+      length = Math.max(length, space.box().lengthMm());
+      width = Math.max(width, space.box().widthMm());
+      height = Math.max(height, space.box().heightMm());
+    }
+    return new SizeMm(length, width, height);
   }
 
   Finds finds() {

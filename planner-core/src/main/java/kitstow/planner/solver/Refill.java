@@ -1,6 +1,7 @@
 package kitstow.planner.solver;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,10 +12,12 @@ import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Space;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.packing.Filler;
+import kitstow.planner.packing.Filling;
+import kitstow.planner.packing.Taste;
 import kitstow.planner.packing.Wanted;
 
 /**
- * Fills one space anew with units that are nowhere, gap by gap instead of unit by unit: which unit
+ * Fills spaces anew with units that are nowhere, gap by gap instead of unit by unit: which unit
  * fits the gap is asked, not which gap fits the unit. The best of some fillings is carried out, as
  * far as the decoder and the limits let it be.
  */
@@ -25,6 +28,21 @@ final class Refill {
   /** Reach behind the rear end of a space at which what is left is thought to stand, mm. */
   private static final double BEYOND_MM = 1000.0;
 
+  /** Ways to fill spaces of which the best is taken. */
+  private static final int FILLINGS = 10;
+
+  /** Fillings side by side at most, where it looks ahead. */
+  private static final int WIDEST = 16;
+
+  /** Blocks tried in a gap then. */
+  private static final int CHOICES = 8;
+
+  /** With so many units it looks ahead half of the time. */
+  private static final double HALF = 150.0;
+
+  /** What it counts, in gram millimetres, that something that must come along has a place. */
+  private static final double NEEDED = 1.0e10;
+
   /** What a litre that must come along counts against one that need not. */
   private static final double MUST = 1.0e6;
 
@@ -34,7 +52,7 @@ final class Refill {
   private final boolean roomy;
 
   /**
-   * A space to fill.
+   * Spaces to fill.
    *
    * @param roomy whether the more goes in the better, whatever the moment
    */
@@ -46,69 +64,90 @@ final class Refill {
   }
 
   /**
-   * Fills a space.
+   * Fills spaces, always the foremost gap of all.
    *
    * @param units units that are nowhere
-   * @param fillings how many are tried
+   * @param mayLook whether it may take its time and look ahead, the rather the more units there are
    * @return units that have no place there
    */
-  List<Integer> fill(int site, List<Integer> units, int fillings) {
-    List<Integer> left = new ArrayList<>();
+  List<Integer> fill(List<Integer> sites, List<Integer> units, boolean mayLook) {
     Map<Integer, List<Integer>> byKind = new LinkedHashMap<>();
     for (int unit : units) {
-      if (packing.view().decoder().mayHold(problem.units().get(unit), site)) {
-        byKind.computeIfAbsent(problem.kindOf(unit), kind -> new ArrayList<>()).add(unit);
-      } else {
-        left.add(unit);
-      }
+      byKind.computeIfAbsent(problem.kindOf(unit), kind -> new ArrayList<>()).add(unit);
     }
-    if (byKind.isEmpty()) {
-      return left;
+    List<Filler> fillers = new ArrayList<>();
+    double leftMm = 0.0;
+    for (int site : sites) {
+      fillers.add(packing.filler(site, goods(site, byKind.values())));
+      Space space = packing.view().sites().space(site);
+      leftMm = Math.max(leftMm, reachMm(space.box().maxXMm()) + BEYOND_MM);
     }
-    List<List<Integer>> members = new ArrayList<>(byKind.values());
-    List<Filler.Goods> goods = goods(site, members);
+    int[] counts = new int[problem.blocks().kinds()];
+    byKind.forEach((kind, members) -> counts[kind] = members.size());
+    List<Integer> left = new ArrayList<>();
     LoadSums sums = packing.sums(units);
-    int[] used = new int[goods.size()];
-    for (Filler.Stand stand : best(site, goods, fillings)) {
-      int unit = members.get(stand.goods()).get(used[stand.goods()]++);
-      if (!put(unit, stand, site, sums)) {
+    int[] used = new int[counts.length];
+    double behindMm = leftMm;
+    Filling filling = new Filling(fillers, counts, stand -> cost(stand, byKind, behindMm), random);
+    boolean foresight = mayLook && random.nextDouble() < units.size() / (units.size() + HALF);
+    Filling.Result best =
+        foresight ? filling.wide(taste(), width(), CHOICES) : luckiest(filling, FILLINGS);
+    for (Filler.Stand stand : best.stands()) {
+      int unit = of(byKind, stand).get(used[stand.kind()]++);
+      if (!put(unit, stand, sums)) {
         left.add(unit);
       }
     }
-    for (int i = 0; i < used.length; i++) {
-      left.addAll(members.get(i).subList(used[i], members.get(i).size()));
-    }
+    byKind.forEach((kind, members) -> left.addAll(members.subList(used[kind], members.size())));
     return left;
   }
 
-  private List<Filler.Goods> goods(int site, List<List<Integer>> members) {
+  private static List<Integer> of(Map<Integer, List<Integer>> byKind, Filler.Stand stand) {
+    List<Integer> members = byKind.get(stand.kind());
+    if (members == null) {
+      throw new IllegalStateException("a kind that is not there: " + stand.kind());
+    }
+    return members;
+  }
+
+  private List<Filler.Goods> goods(int site, Collection<List<Integer>> byKind) {
     List<Filler.Goods> goods = new ArrayList<>();
-    for (List<Integer> like : members) {
+    for (List<Integer> like : byKind) {
       Wanted wanted = problem.units().get(like.get(0));
-      List<Integer> poses = packing.view().decoder().posesIn(wanted, site);
-      goods.add(new Filler.Goods(wanted, poses, like.size()));
+      if (packing.view().decoder().mayHold(wanted, site)) {
+        List<Integer> poses = packing.view().decoder().posesIn(wanted, site);
+        goods.add(new Filler.Goods(problem.kindOf(like.get(0)), wanted, poses, like.size()));
+      }
     }
     return goods;
   }
 
-  private List<Filler.Stand> best(int site, List<Filler.Goods> goods, int fillings) {
-    Filler filler = packing.filler(site, goods);
-    List<Filler.Stand> best = List.of();
-    double least = Double.MAX_VALUE;
-    for (int i = 0; i < fillings; i++) {
-      Filler.Taste taste = roomy ? Filler.Taste.roomy(random) : Filler.Taste.any(random);
-      List<Filler.Stand> stands = filler.fill(taste, random);
-      double cost = cost(stands, goods, site);
-      if (cost < least) {
-        least = cost;
-        best = stands;
-      }
+  /** The best of some fillings. */
+  private Filling.Result luckiest(Filling filling, int fillings) {
+    Filling.Result best = filling.once(taste());
+    for (int i = 1; i < fillings; i++) {
+      Filling.Result one = filling.once(taste());
+      best = one.costs() < best.costs() ? one : best;
     }
     return best;
   }
 
+  private Taste taste() {
+    return roomy ? Taste.roomy(random) : Taste.any(random);
+  }
+
+  /** Fillings side by side: the more the rarer, so that each width gets about as much time. */
+  private int width() {
+    int width = 1;
+    while (width < WIDEST && random.nextBoolean()) {
+      width *= 2;
+    }
+    return width;
+  }
+
   /** Puts a unit where the filling has it, unless a rule or a limit is against it. */
-  private boolean put(int unit, Filler.Stand stand, int site, LoadSums sums) {
+  private boolean put(int unit, Filler.Stand stand, LoadSums sums) {
+    int site = stand.site();
     Space space = packing.view().sites().space(site);
     SpacePointMm corner = space.cornerOf(stand.corner());
     long stance = Stance.at(stand.pose(), corner);
@@ -123,21 +162,15 @@ final class Refill {
   }
 
   /** The lower the more is in, or the less of it acts behind the rear axle. */
-  private double cost(List<Filler.Stand> stands, List<Filler.Goods> goods, int site) {
-    Space space = packing.view().sites().space(site);
-    double leftMm = reachMm(space.box().maxXMm()) + BEYOND_MM;
-    double sum = 0.0;
-    for (Filler.Stand stand : stands) {
-      Wanted wanted = goods.get(stand.goods()).wanted();
-      if (roomy) {
-        sum -= worth(wanted.item());
-      } else {
-        int lengthMm = wanted.poses().get(stand.pose()).size().lengthMm();
-        double here = reachMm(stand.corner().xMm() + lengthMm / 2.0);
-        sum += wanted.item().mass().massG() * (here - leftMm);
-      }
+  private double cost(Filler.Stand stand, Map<Integer, List<Integer>> byKind, double leftMm) {
+    Wanted wanted = problem.units().get(of(byKind, stand).get(0));
+    if (roomy) {
+      return -worth(wanted.item());
     }
-    return sum;
+    int lengthMm = wanted.poses().get(stand.pose()).size().lengthMm();
+    double here = reachMm(stand.corner().xMm() + lengthMm / 2.0);
+    return wanted.item().mass().massG() * (here - leftMm)
+        - (wanted.item().need() == Need.MUST ? NEEDED : 0.0);
   }
 
   private double reachMm(double xMm) {

@@ -14,6 +14,9 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
   /** How far the order strays in the wildest of them. */
   private static final double MOST_NOISE = 1.5;
 
+  /** One in so many fills gap by gap instead of packing unit by unit. */
+  private static final int FILLED = 6;
+
   private final long seed;
   private final int count;
 
@@ -39,7 +42,12 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
     Random random = new Random(seed);
     for (int i = 0; i < count && !Thread.currentThread().isInterrupted(); i++) {
       Packing packing = new Packing(problem, PackingScore.baysOf(load));
-      new Construction(problem).packAll(packing, random, MOST_NOISE * (i + 1) / count);
+      double noise = MOST_NOISE * (i + 1) / count;
+      if (i % FILLED == FILLED - 1) {
+        new Construction(problem).fillAll(packing, random, noise);
+      } else {
+        new Construction(problem).packAll(packing, random, noise);
+      }
       BendableLongScore score = scoreOf(packing);
       if (score.compareTo(bestScore) > 0) {
         best = packing;

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.Random;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Need;
@@ -17,7 +16,7 @@ import kitstow.planner.model.Zone;
 /**
  * Chooses the units that are taken out of a packing to be put back otherwise: of one space, of one
  * stretch along the vehicle, side by side, of one kind, at random, or whatever is in the way of a
- * unit that stays home; or all of a space, which is then filled anew as a whole.
+ * unit that stays home; or all of some spaces, which are then filled anew as a whole.
  */
 final class Ruin {
   private static final int MOST = 12;
@@ -39,6 +38,15 @@ final class Ruin {
   /** How often a whole space is filled anew. */
   private static final double REFILLED = 0.25;
 
+  /** How often that is one space only. */
+  private static final double ONE_SPACE = 0.85;
+
+  /** How often it is one or two. */
+  private static final double UP_TO_TWO = 0.97;
+
+  /** Else it is two or up to so many more, less one. */
+  private static final int MORE_SPACES = 4;
+
   /** Units of other spaces that may go along then, in half of the cases. */
   private static final int OTHERS = 6;
 
@@ -51,7 +59,7 @@ final class Ruin {
   private final List<Integer> home = new ArrayList<>();
   private final List<Integer> out = new ArrayList<>();
   private int wanted = -1;
-  private OptionalInt refilled = OptionalInt.empty();
+  private final List<Integer> refilled = new ArrayList<>();
 
   private Ruin(Packing packing, Random random) {
     this.packing = packing;
@@ -65,15 +73,15 @@ final class Ruin {
   static Ruin of(Packing packing, Random random) {
     Ruin ruin = new Ruin(packing, random);
     if (!ruin.aboard.isEmpty() && random.nextDouble() < REFILLED) {
-      ruin.chooseSpace();
+      ruin.chooseSpaces();
     } else {
       ruin.choose();
     }
     return ruin;
   }
 
-  /** The space that is to be filled anew with what is taken out, if any. */
-  OptionalInt refilled() {
+  /** The spaces that are to be filled anew with what is taken out, one after the other. */
+  List<Integer> refilled() {
     return refilled;
   }
 
@@ -124,11 +132,17 @@ final class Ruin {
     return item(unit).shapes().get(0).volumeMm3();
   }
 
-  /** All of one space but what is pinned, all that is home, and at times a few of elsewhere. */
-  private void chooseSpace() {
-    int centre = centre();
-    refilled = OptionalInt.of(packing.view().sites().indexOf(space(centre)));
-    addOfSpace(centre, out);
+  /** All of some spaces but what is pinned, all that is home, at times a few of elsewhere. */
+  private void chooseSpaces() {
+    int spaces = spaces();
+    for (int i = 0; i < spaces; i++) {
+      int centre = centre();
+      int site = packing.view().sites().indexOf(space(centre));
+      if (!refilled.contains(site)) {
+        refilled.add(site);
+        addOfSpace(centre, out);
+      }
+    }
     out.removeIf(this::isPinned);
     out.addAll(home);
     int others = random.nextBoolean() ? random.nextInt(OTHERS) : 0;
@@ -138,6 +152,15 @@ final class Ruin {
         out.add(other);
       }
     }
+  }
+
+  /** Mostly one, now and then two, seldom more. */
+  private int spaces() {
+    double draw = random.nextDouble();
+    if (draw < ONE_SPACE) {
+      return 1;
+    }
+    return draw < UP_TO_TWO ? 2 : 2 + random.nextInt(MORE_SPACES);
   }
 
   private void choose() {

@@ -11,13 +11,10 @@ import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFac
 /**
  * Ruin and recreate: takes some units out (of one space, of a band across the vehicle, or at
  * random, always with some that stay home) and puts each back where the whole load scores best, or
- * fills a whole space anew. Made by the solver.
+ * fills whole spaces anew. Made by the solver.
  */
 public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassign> {
   private static final double BLINK = 0.03;
-
-  /** Ways to fill a space anew of which the best is taken. */
-  private static final int FILLINGS = 10;
 
   private @Nullable Packing scratchpad;
 
@@ -64,9 +61,9 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
       scratch.assign(unit, null, Stance.ANY, scratch.rankOf(unit));
     }
     List<Integer> left = out;
-    if (ruin.refilled().isPresent()) {
+    if (!ruin.refilled().isEmpty()) {
       boolean roomy = load.problem().aim().fills() || (ruin.leavesHome() && random.nextBoolean());
-      left = new Refill(scratch, random, roomy).fill(ruin.refilled().getAsInt(), out, FILLINGS);
+      left = new Refill(scratch, random, roomy).fill(ruin.refilled(), out, /* mayLook= */ true);
     }
     new Construction(load.problem()).insert(scratch, left, random, BLINK, wild(random));
     List<Reassign.Change> changes = new ArrayList<>();

@@ -14,6 +14,7 @@ import kitstow.planner.geometry.Boxes;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Item;
+import kitstow.planner.model.Need;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.Scenario;
@@ -27,6 +28,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Fillings of one space against plain geometry; all gear invented. */
 class FillerTest {
 
+  /** Large ones first and nothing else. */
+  private static final Taste PLAIN = new Taste(1.0, 0.0, 0.0, 0.0, 0.0);
+
   /** A thing as it was put, and what it is. */
   private record Put(Item item, BoxMm box) {}
 
@@ -34,11 +38,10 @@ class FillerTest {
   void likeBoxesThatFillTheRoomExactlyAllGoIn() {
     Bench bench = new Bench(List.of(anItem("crate").size(300, 200, 350).quantity(24)));
 
-    List<Put> put = bench.fill(new Random(1L), new Filler.Taste(1.0, 0.0, 0.0, 0.0));
+    List<Put> put = bench.fill(new Random(1L), PLAIN);
 
     assertThat(put).hasSize(24);
-    assertThat(put.stream().mapToLong(one -> volumeMm3(one.box())).sum())
-        .isEqualTo(OneSpace.ROOM.volumeMm3());
+    assertThat(volumeMm3(put)).isEqualTo(OneSpace.ROOM.volumeMm3());
     assertSound(put);
   }
 
@@ -48,13 +51,71 @@ class FillerTest {
     Random random = new Random(seed);
     Bench bench = new Bench(mixed(random));
 
-    List<Put> roomy = bench.fill(random, Filler.Taste.roomy(random));
-    List<Put> any = bench.fill(random, Filler.Taste.any(random));
+    List<Put> roomy = bench.fill(random, Taste.roomy(random));
+    List<Put> any = bench.fill(random, Taste.any(random));
 
     assertThat(roomy).hasSizeGreaterThan(10);
     assertThat(any).hasSizeGreaterThan(10);
     assertSound(roomy);
     assertSound(any);
+    assertSound(bench.fillAhead(random, Taste.any(random)));
+  }
+
+  @Test
+  void foresightIsNotWorseThanFillingOnce() {
+    int better = 0;
+    for (long seed = 1L; seed <= 20L; seed++) {
+      Bench bench = new Bench(mixed(new Random(seed)));
+      long once = volumeMm3(bench.fill(new Random(seed), PLAIN));
+      long ahead = volumeMm3(bench.fillAhead(new Random(seed), PLAIN));
+      assertThat(ahead).isGreaterThanOrEqualTo(once);
+      better += ahead > once ? 1 : 0;
+    }
+    assertThat(better).isGreaterThan(10);
+  }
+
+  /** Three crates level with each other, and a board that lies across two of them. */
+  @Test
+  void whatIsLevelCarriesTogether() {
+    Bench bench =
+        new Bench(
+            List.of(
+                anItem("long").size(400, 600, 300),
+                anItem("longer").size(450, 600, 300),
+                anItem("last").size(350, 600, 300),
+                anItem("board").size(1200, 500, 50)));
+
+    List<Put> put = bench.fill(new Random(1L), PLAIN);
+
+    assertThat(put).hasSize(4);
+    assertThat(put.get(3).item().id()).isEqualTo("board");
+    assertThat(put.get(3).box().minZMm()).isEqualTo(2300);
+    assertSound(put);
+  }
+
+  @Test
+  void whatMustComeGoesFirstWhereThatIsLiked() {
+    Bench bench =
+        new Bench(
+            List.of(
+                anItem("large").size(600, 600, 700).need(Need.NICE),
+                anItem("small").size(200, 200, 200).need(Need.MUST)));
+
+    List<Put> put = bench.fill(new Random(1L), new Taste(0.1, 0.0, 0.0, 1.5, 0.0));
+
+    assertThat(put.get(0).item().id()).isEqualTo("small");
+  }
+
+  /** Eight unlike pieces of the room: large ones first alone would not put it together again. */
+  @Test
+  void piecesOfTheRoomAreJoinedAgain() {
+    Bench bench = new Bench(Pieces.ofTheRoom());
+
+    List<Put> put = bench.fill(new Random(1L), PLAIN);
+
+    assertThat(put).hasSize(Pieces.ofTheRoom().size());
+    assertThat(volumeMm3(put)).isEqualTo(OneSpace.ROOM.volumeMm3());
+    assertSound(put);
   }
 
   @Test
@@ -63,7 +124,7 @@ class FillerTest {
     BoxMm there = BoxMm.at(new PointMm(2900, -900, 2000), new SizeMm(300, 200, 350));
     bench.stand(there);
 
-    List<Put> put = bench.fill(new Random(1L), new Filler.Taste(1.0, 0.0, 0.0, 0.0));
+    List<Put> put = bench.fill(new Random(1L), PLAIN);
 
     assertThat(put).hasSizeBetween(18, 23);
     assertThat(put).noneMatch(one -> Boxes.overlap(one.box(), there));
@@ -77,7 +138,7 @@ class FillerTest {
                 anItem("light").size(600, 600, 700).massG(Masses.kg(5)),
                 anItem("heavy").size(600, 600, 700).massG(Masses.kg(50))));
 
-    List<Put> put = bench.fill(new Random(1L), new Filler.Taste(0.0, 1.0, 0.0, 0.0));
+    List<Put> put = bench.fill(new Random(1L), new Taste(0.0, 1.0, 0.0, 0.0, 0.0));
 
     assertThat(put.get(0).item().id()).isEqualTo("heavy");
     assertThat(put.get(0).box().minXMm()).isLessThan(put.get(1).box().minXMm());
@@ -118,6 +179,10 @@ class FillerTest {
     return (long) box.lengthMm() * box.widthMm();
   }
 
+  private static long volumeMm3(List<Put> put) {
+    return put.stream().mapToLong(one -> volumeMm3(one.box())).sum();
+  }
+
   private static long volumeMm3(BoxMm box) {
     return baseMm2(box) * box.heightMm();
   }
@@ -138,7 +203,8 @@ class FillerTest {
       this.site = decoder.sites().indexOf(OneSpace.ID);
       for (Item item : scenario.items()) {
         Wanted wanted = Wanted.of(item, 1);
-        goods.add(new Filler.Goods(wanted, decoder.posesIn(wanted, site), item.quantity()));
+        List<Integer> poses = decoder.posesIn(wanted, site);
+        goods.add(new Filler.Goods(goods.size(), wanted, poses, item.quantity()));
       }
     }
 
@@ -151,20 +217,45 @@ class FillerTest {
       ground.add(placed, site, /* kind= */ 0);
     }
 
-    List<Put> fill(Random random, Filler.Taste taste) {
-      Filler filler = new Filler(decoder.sites(), site, ground, goods);
+    List<Put> fill(Random random, Taste taste) {
+      return put(filling(random).once(taste));
+    }
+
+    /** With foresight, two fillings side by side. */
+    List<Put> fillAhead(Random random, Taste taste) {
+      return put(filling(random).wide(taste, /* width= */ 2, /* choices= */ 4));
+    }
+
+    /** What is in counts by its volume. */
+    private Filling filling(Random random) {
+      List<Blocks.Kind> kinds = new ArrayList<>();
+      goods.forEach(one -> kinds.add(new Blocks.Kind(one.kind(), one.wanted(), one.count())));
+      Blocks blocks = Blocks.of(goods.size(), kinds, OneSpace.ROOM);
+      Filler filler = new Filler(decoder.sites(), site, ground, goods, blocks);
+      return new Filling(
+          List.of(filler),
+          goods.stream().mapToInt(Filler.Goods::count).toArray(),
+          stand -> -(double) poseOf(stand).size().volumeMm3(),
+          random);
+    }
+
+    private Pose poseOf(Filler.Stand stand) {
+      return goods.get(stand.kind()).wanted().poses().get(stand.pose());
+    }
+
+    private List<Put> put(Filling.Result result) {
       List<Put> put = new ArrayList<>();
       int[] used = new int[goods.size()];
-      for (Filler.Stand stand : filler.fill(taste, random)) {
-        Wanted wanted = goods.get(stand.goods()).wanted();
-        used[stand.goods()]++;
-        put.add(
-            new Put(
-                wanted.item(), BoxMm.at(stand.corner(), wanted.poses().get(stand.pose()).size())));
+      for (Filler.Stand stand : result.stands()) {
+        assertThat(stand.site()).isEqualTo(site);
+        used[stand.kind()]++;
+        Item item = goods.get(stand.kind()).wanted().item();
+        put.add(new Put(item, BoxMm.at(stand.corner(), poseOf(stand).size())));
       }
       for (int i = 0; i < used.length; i++) {
         assertThat(used[i]).isLessThanOrEqualTo(goods.get(i).count());
       }
+      assertThat(result.costs()).isEqualTo(-(double) volumeMm3(put));
       return put;
     }
   }

@@ -81,7 +81,8 @@ class PlantedBench {
         : Optional.empty();
   }
 
-  private static double gearNm(PlantedRig rig, LoadPlan plan, Bound floor) {
+  /** The moment of the gear alone. */
+  static double gearNm(PlantedRig rig, LoadPlan plan, Bound floor) {
     return Lever.newtonMetres(
             PlainScore.worstMomentHalfGMm(rig.scenario(), plan), Lever.STANDARD_GRAVITY_M_S2)
         - floor.fixedNm();
