@@ -59,6 +59,11 @@ public final class SiteMap {
     return sites.get(index).space();
   }
 
+  /** Whether things lie on bars there, with nothing on top of each other. */
+  public boolean isBareBars(int index) {
+    return site(index).bareBars();
+  }
+
   /** Index of a space, or -1 where the rig has none of this id. */
   public int indexOf(String spaceId) {
     return indexById.getOrDefault(spaceId, -1);

@@ -1,17 +1,19 @@
 package kitstow.planner.solver;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Settings;
 import kitstow.planner.packing.Decoder;
-import kitstow.planner.packing.Pose;
 import kitstow.planner.packing.Room;
 import kitstow.planner.packing.SiteMap;
 import kitstow.planner.packing.Wanted;
@@ -37,20 +39,27 @@ public final class Floor {
 
   private static final double G_PER_KG = 1000.0;
 
+  /** In so many of the iterations only the plain shares get prices, since many are slow to find. */
+  private static final double PLAIN_SHARE = 0.25;
+
+  private static final boolean[] FIRST = FloorFamily.used(EnumSet.noneOf(FloorFamily.Part.class));
+
   private final List<FloorSpace> spaces = new ArrayList<>();
   private final List<Crowd> crowds = new ArrayList<>();
   private final FloorLimits limits;
+  private final Set<FloorFamily.Part> parts;
 
   /** Items that are alike: same ways to stand, same mass. */
   private record Crowd(int count, double massKg, List<FloorColumn> columns) {}
 
-  private Floor(Loading loading, LoadState state) {
+  private Floor(Loading loading, LoadState state, Set<FloorFamily.Part> parts) {
+    this.parts = parts;
     RigView view = new RigView(loading.scenario(), loading.plan().moduleBays(), /* number= */ 0);
     SiteMap sites = view.sites();
     Decoder decoder = view.decoder();
     boolean keep = loading.scenario().settings().massLimits() == Settings.MassLimits.KEEP;
     this.limits =
-        keep
+        keep && parts.contains(FloorFamily.Part.LIMITS)
             ? FloorLimits.of(
                 loading,
                 state,
@@ -66,27 +75,33 @@ public final class Floor {
       long massG = state.massG(loading.indexOf(item.key()));
       alike.computeIfAbsent(item.item().id() + " " + massG, k -> new ArrayList<>()).add(item);
     }
+    List<FloorSections.Group> groups = new ArrayList<>();
+    List<Double> massesKg = new ArrayList<>();
     for (List<PlacedItem> group : alike.values()) {
       PlacedItem one = group.get(0);
-      double massKg = state.massG(loading.indexOf(one.key())) / G_PER_KG;
-      if (massKg > 0.0) {
-        crowds.add(
-            new Crowd(group.size(), massKg, columns(decoder, Wanted.of(one.item(), one.unit()))));
+      groups.add(new FloorSections.Group(Wanted.of(one.item(), one.unit()), group.size()));
+      massesKg.add(state.massG(loading.indexOf(one.key())) / G_PER_KG);
+    }
+    FloorSections sections = new FloorSections(sites, decoder, groups);
+    for (int i = 0; i < groups.size(); i++) {
+      if (massesKg.get(i) > 0.0) {
+        List<FloorColumn> columns = columns(decoder, sections, i, groups.get(i).wanted());
+        crowds.add(new Crowd(groups.get(i).count(), massesKg.get(i), columns));
       }
     }
   }
 
-  private List<FloorColumn> columns(Decoder decoder, Wanted wanted) {
+  private List<FloorColumn> columns(
+      Decoder decoder, FloorSections sections, int group, Wanted wanted) {
+    boolean alone = wanted.item().bearsG() == 0L;
+    boolean whole = parts.contains(FloorFamily.Part.WHOLE);
     List<FloorColumn> columns = new ArrayList<>();
     for (int site = 0; site < spaces.size(); site++) {
+      FloorSpace space = spaces.get(site);
       for (int pose : decoder.posesIn(wanted, site)) {
-        Pose stands = wanted.poses().get(pose);
-        FloorColumn column =
-            new FloorColumn(
-                spaces.get(site),
-                stands.size().lengthMm(),
-                stands.size().widthMm(),
-                stands.size().heightMm());
+        SizeMm size = wanted.poses().get(pose).size();
+        SizeMm taken = whole ? sections.taken(group, site, size, space) : size;
+        FloorColumn column = new FloorColumn(space, taken, alone);
         if (columns.stream().noneMatch(column::dominatedBy)) {
           columns.removeIf(old -> old.dominatedBy(column));
           columns.add(column);
@@ -105,6 +120,15 @@ public final class Floor {
    *     higher
    */
   public static Bound of(Loading loading, int iterations) {
+    return of(loading, iterations, EnumSet.allOf(FloorFamily.Part.class));
+  }
+
+  /**
+   * The same with only some of what makes it higher, to see what each is worth.
+   *
+   * @param parts what is used
+   */
+  static Bound of(Loading loading, int iterations, Set<FloorFamily.Part> parts) {
     LoadState worst = null;
     long worstHalfGMm = -1L;
     for (LoadState state : Timeline.of(loading).states()) {
@@ -134,7 +158,8 @@ public final class Floor {
     double gravity = Lever.STANDARD_GRAVITY_M_S2;
     double momentNm = Lever.newtonMetres(worstHalfGMm, gravity);
     double fixedNm = Lever.newtonMetres(worstHalfGMm - gearHalfGMm, gravity);
-    double gearKgMm = new Floor(loading, worst).climb(iterations, gearHalfGMm / 2.0 / G_PER_KG);
+    double gearKgMm =
+        new Floor(loading, worst, parts).climb(iterations, gearHalfGMm / 2.0 / G_PER_KG);
     double floorNm = fixedNm + gearKgMm / 1000.0 * gravity - ROUNDING * momentNm;
     return new Bound(Math.max(0.0, floorNm), momentNm, fixedNm, gearKg);
   }
@@ -156,7 +181,9 @@ public final class Floor {
       if (bestValue > 0.98 * target) {
         target = Math.max(1.05 * bestValue, bestValue + 0.1 * least);
       }
-      FloorPrices next = best.step(mean, factor * (target - bestValue));
+      boolean plain = i <= PLAIN_SHARE * iterations;
+      FloorPrices next =
+          best.step(mean, factor * (target - bestValue), plain ? FIRST : FloorFamily.used(parts));
       FloorUse now = new FloorUse(spaces);
       double value = value(next, now);
       mean.mix(now, Math.max(0.005, 0.1 * (1.0 - (double) i / iterations)));

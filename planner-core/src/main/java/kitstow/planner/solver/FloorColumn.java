@@ -1,6 +1,7 @@
 package kitstow.planner.solver;
 
 import java.util.Arrays;
+import kitstow.planner.geometry.SizeMm;
 
 /**
  * One way in which an item can stand in one space: how long it is and what share of the section it
@@ -13,12 +14,20 @@ final class FloorColumn {
   private final double[] share;
   private final double[] at;
 
-  FloorColumn(FloorSpace space, int lengthMm, int widthMm, int heightMm) {
+  /**
+   * A way to stand.
+   *
+   * @param size as it stands
+   * @param alone whether nothing may be above it
+   */
+  FloorColumn(FloorSpace space, SizeMm size, boolean alone) {
     this.space = space;
-    this.lengthMm = lengthMm;
+    this.lengthMm = size.lengthMm();
     this.share = new double[FloorFamily.COUNT];
     for (int k = 0; k < share.length; k++) {
-      share[k] = FloorFamily.share(k, widthMm, space.widthMm(), heightMm, space.heightMm());
+      share[k] =
+          FloorFamily.share(
+              k, size.widthMm(), space.widthMm(), size.heightMm(), space.heightMm(), alone);
     }
     this.at = places();
   }

@@ -55,12 +55,13 @@ final class FloorPrices {
    * These prices moved along the excess of a use; none falls below zero.
    *
    * @param gain rise of the floor that the step is sized for, kilogram millimetres
+   * @param used families that are used
    */
-  FloorPrices step(FloorUse use, double gain) {
+  FloorPrices step(FloorUse use, double gain, boolean[] used) {
     double norm = 0.0;
     for (int s = 0; s < price.length; s++) {
       for (int k = 0; k < FloorFamily.COUNT; k++) {
-        for (int t = 0; t < price[s][k].length; t++) {
+        for (int t = 0; used[k] && t < price[s][k].length; t++) {
           norm += square(use.excess(s, k, t), price[s][k][t]);
         }
       }
@@ -72,7 +73,7 @@ final class FloorPrices {
     FloorPrices next = new FloorPrices(spaces, limits);
     for (int s = 0; s < price.length; s++) {
       for (int k = 0; k < FloorFamily.COUNT; k++) {
-        for (int t = 0; t < price[s][k].length; t++) {
+        for (int t = 0; used[k] && t < price[s][k].length; t++) {
           next.price[s][k][t] = Math.max(0.0, price[s][k][t] + step * use.excess(s, k, t));
         }
       }

@@ -60,6 +60,7 @@ final class PackingProblem {
   private @Nullable Blocks blocks;
   private int rigsSeen;
   private Aim aim = Aim.ALL;
+  private boolean fillsSpaces = true;
   private double stepNm = 5.0;
 
   private record TableKey(int rig, BitSet varyingAboard) {}
@@ -311,6 +312,16 @@ final class PackingProblem {
     return by == Aim.ROOM && item.need() != Need.MUST
         ? 1L + item.shapes().get(0).volumeMm3() / MM3_A_DECILITRE
         : ScoreLevels.valueOf(item);
+  }
+
+  /** Whether whole spaces are filled anew, block by block. */
+  boolean fillsSpaces() {
+    return fillsSpaces;
+  }
+
+  /** Without it the search does what it can unit by unit; to see what filling is worth. */
+  void fillsSpaces(boolean value) {
+    fillsSpaces = value;
   }
 
   double stepNm() {

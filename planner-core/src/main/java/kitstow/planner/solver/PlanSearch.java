@@ -107,7 +107,9 @@ public final class PlanSearch {
       List<SeedSearch> searches = new ArrayList<>();
       List<Future<PlanningLoad>> futures = new ArrayList<>();
       for (int i = 0; i < request.seeds(); i++) {
-        SeedSearch search = new SeedSearch(request, request.seed() + i, progress, System::nanoTime);
+        SeedSearch search =
+            new SeedSearch(
+                request, request.seed() + i, progress, System::nanoTime, /* fillsSpaces= */ true);
         searches.add(search);
         futures.add(pool.submit(search));
       }

@@ -43,7 +43,7 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
     for (int i = 0; i < count && !Thread.currentThread().isInterrupted(); i++) {
       Packing packing = new Packing(problem, PackingScore.baysOf(load));
       double noise = MOST_NOISE * (i + 1) / count;
-      if (i % FILLED == FILLED - 1) {
+      if (problem.fillsSpaces() && i % FILLED == FILLED - 1) {
         new Construction(problem).fillAll(packing, random, noise);
       } else {
         new Construction(problem).packAll(packing, random, noise);

@@ -72,7 +72,8 @@ final class Ruin {
   /** Chooses at random. */
   static Ruin of(Packing packing, Random random) {
     Ruin ruin = new Ruin(packing, random);
-    if (!ruin.aboard.isEmpty() && random.nextDouble() < REFILLED) {
+    boolean fills = packing.problem().fillsSpaces() && !ruin.aboard.isEmpty();
+    if (fills && random.nextDouble() < REFILLED) {
       ruin.chooseSpaces();
     } else {
       ruin.choose();

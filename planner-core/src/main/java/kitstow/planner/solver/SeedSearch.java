@@ -24,6 +24,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
   private final long seed;
   private final PlanSearch.Progress progress;
   private final LongSupplier nanos;
+  private final boolean fillsSpaces;
   private volatile boolean stopped;
   private volatile @Nullable DefaultSolver<PlanningLoad> solver;
   private volatile long scoreCalculations;
@@ -33,9 +34,15 @@ final class SeedSearch implements Callable<PlanningLoad> {
    * A search.
    *
    * @param nanos clock by which its time goes, ns from whenever; asked in the thread that searches
+   * @param fillsSpaces whether whole spaces are filled anew, block by block
    */
   SeedSearch(
-      PlanSearch.Request request, long seed, PlanSearch.Progress progress, LongSupplier nanos) {
+      PlanSearch.Request request,
+      long seed,
+      PlanSearch.Progress progress,
+      LongSupplier nanos,
+      boolean fillsSpaces) {
+    this.fillsSpaces = fillsSpaces;
     this.request = request;
     this.seed = seed;
     this.progress = progress;
@@ -45,6 +52,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
   @Override
   public PlanningLoad call() {
     PackingProblem problem = new PackingProblem(request.scenario());
+    problem.fillsSpaces(fillsSpaces);
     PlanningLoad first = PlanSearch.construct(problem, request.start().orElse(null));
     offer(first);
     progress.better(PlanningMapper.toBest(first, seed, request.steps(), 1L));

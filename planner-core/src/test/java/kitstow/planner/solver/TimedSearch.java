@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.function.Predicate;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
 
@@ -27,6 +29,15 @@ final class TimedSearch {
 
   /** Searches for so many seconds of processor time. */
   static TimedSearch of(Scenario scenario, long seed, double seconds) {
+    return of(scenario, seed, seconds, /* fillsSpaces= */ true);
+  }
+
+  /**
+   * The same with or without whole spaces filled anew.
+   *
+   * @param fillsSpaces whether they are
+   */
+  static TimedSearch of(Scenario scenario, long seed, double seconds, boolean fillsSpaces) {
     TimedSearch timed = new TimedSearch();
     ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     SeedSearch search =
@@ -34,7 +45,8 @@ final class TimedSearch {
             new PlanSearch.Request(scenario, seed, /* steps= */ 0L, seconds, /* threads= */ 1),
             seed,
             best -> timed.trace.add(new Found(threads.getCurrentThreadCpuTime() / 1.0e9, best)),
-            threads::getCurrentThreadCpuTime);
+            threads::getCurrentThreadCpuTime,
+            fillsSpaces);
     FutureTask<PlanningLoad> task = new FutureTask<>(search);
     Thread thread = new Thread(task, "timed search");
     thread.start();
@@ -65,6 +77,14 @@ final class TimedSearch {
       plan = found.atSeconds() <= seconds ? Optional.of(found.best().plan()) : plan;
     }
     return plan;
+  }
+
+  /** After how many seconds there first was a plan of some kind, if ever. */
+  OptionalDouble firstAt(Predicate<LoadPlan> kind) {
+    return trace.stream()
+        .filter(found -> kind.test(found.best().plan()))
+        .mapToDouble(Found::atSeconds)
+        .findFirst();
   }
 
   /** The best plan of all. */

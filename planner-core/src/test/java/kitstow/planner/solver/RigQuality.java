@@ -1,0 +1,149 @@
+package kitstow.planner.solver;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import kitstow.planner.model.LoadPlan;
+import kitstow.planner.model.Loading;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Settings;
+import kitstow.planner.statics.Bound;
+
+/** What several searches find on one rig, over time, and how near the floor the best of them is. */
+final class RigQuality {
+  /** Times at which a run is looked at, seconds. */
+  static final double[] MARKS = {1.0, 3.0, 10.0, 30.0};
+
+  /** How near the best is near enough. */
+  private static final double NEAR = 0.01;
+
+  private static final double GRAMS_OF_LUCK = 1_000.0;
+
+  private final String name;
+  private final Scenario scenario;
+  private final PackingProblem problem;
+  private final double seconds;
+  private final List<TimedSearch> runs = new ArrayList<>();
+
+  RigQuality(String name, Scenario scenario, double seconds) {
+    this.name = name;
+    this.scenario = scenario;
+    this.seconds = seconds;
+    this.problem = new PackingProblem(scenario);
+    PlanSearch.construct(problem, null);
+  }
+
+  /** Runs one search more. */
+  void run(long seed) {
+    TimedSearch run = TimedSearch.of(scenario, seed, seconds);
+    synchronized (runs) {
+      runs.add(run);
+    }
+  }
+
+  /** The table's head. */
+  static String head() {
+    return "| Rig | units | best: home, moment N·m | 1 s | 3 s | 10 s | 30 s | s to within 1 % |"
+        + " gap of whole % | of gear % | counting % | whole % | alone % | limits % |\n"
+        + "|---|---|---|---|---|---|---|---|---|---|---|---|---|---|";
+  }
+
+  /** Seconds until a run was near the best of all runs, run by run; never is all its time. */
+  List<Double> secondsToNear() {
+    ScoreLevels best = levels(best());
+    List<Double> times = new ArrayList<>();
+    for (TimedSearch run : runs) {
+      times.add(run.firstAt(plan -> isNear(levels(plan), best)).orElse(seconds));
+    }
+    times.sort(Comparator.naturalOrder());
+    return times;
+  }
+
+  /** The table's row; the best plan is judged and audited first. */
+  String row() {
+    LoadPlan best = best();
+    AssertedSearch.judged(scenario, best);
+    Bound floor = Floor.of(Loading.of(scenario, best), Floor.USUAL_ITERATIONS);
+    StringBuilder row = new StringBuilder("| " + name + " | " + problem.units().size());
+    int home = problem.units().size() - best.placements().size();
+    row.append(String.format(Locale.ROOT, " | %d, %.0f", home, floor.momentNm()));
+    for (double mark : MARKS) {
+      row.append(mark <= seconds ? " | " + cell(mark, best) : " | -");
+    }
+    double gearNm = floor.momentNm() - floor.fixedNm();
+    row.append(
+        String.format(
+            Locale.ROOT,
+            " | %.1f | %.1f | %.1f",
+            median(secondsToNear()),
+            floor.gapPercentOfWhole(),
+            floor.gapPercentOfChangeable()));
+    for (FloorFamily.Part part : FloorFamily.Part.values()) {
+      Set<FloorFamily.Part> others = EnumSet.complementOf(EnumSet.of(part));
+      Bound without = Floor.of(Loading.of(scenario, best), Floor.USUAL_ITERATIONS, others);
+      double share = gearNm > 0.0 ? 100.0 * (floor.floorNm() - without.floorNm()) / gearNm : 0.0;
+      row.append(String.format(Locale.ROOT, " | %.1f", share));
+    }
+    return row + " |";
+  }
+
+  /** Units more at home than in the best plan, and moment above it where they are none. */
+  private String cell(double mark, LoadPlan best) {
+    List<Double> home = new ArrayList<>();
+    List<Double> above = new ArrayList<>();
+    double bestSteps = levels(best).momentSteps();
+    for (TimedSearch run : runs) {
+      Optional<LoadPlan> plan = run.at(mark);
+      home.add(
+          plan.map(one -> (double) best.placements().size() - one.placements().size())
+              .orElse(Double.POSITIVE_INFINITY));
+      above.add(
+          plan.map(one -> 100.0 * (levels(one).momentSteps() / bestSteps - 1.0))
+              .orElse(Double.NaN));
+    }
+    home.sort(Comparator.naturalOrder());
+    above.sort(Comparator.naturalOrder());
+    return String.format(Locale.ROOT, "%+.1f, %+.1f %%", median(home), median(above));
+  }
+
+  private LoadPlan best() {
+    LoadPlan best = null;
+    for (TimedSearch run : runs) {
+      best = best == null || isBetter(run.last(), best) ? run.last() : best;
+    }
+    if (best == null) {
+      throw new IllegalStateException("no run as yet");
+    }
+    return best;
+  }
+
+  private boolean isBetter(LoadPlan one, LoadPlan other) {
+    Settings.MassLimits massLimits = scenario.settings().massLimits();
+    return levels(one).toScore(massLimits).compareTo(levels(other).toScore(massLimits)) > 0;
+  }
+
+  private ScoreLevels levels(LoadPlan plan) {
+    return PlainScore.levels(problem, plan, /* refused= */ 0);
+  }
+
+  /** A hundredth more overload, value left or moment at most. */
+  private boolean isNear(ScoreLevels one, ScoreLevels best) {
+    long allValue = 0L;
+    for (int unit = 0; unit < problem.units().size(); unit++) {
+      allValue += problem.costAtHome(unit, Aim.ALL);
+    }
+    return one.mustLeft() <= best.mustLeft()
+        && one.overG() <= (1.0 + NEAR) * best.overG() + GRAMS_OF_LUCK * NEAR
+        && one.valueLeft() <= best.valueLeft() + NEAR * allValue
+        && one.momentSteps() <= (1.0 + NEAR) * best.momentSteps();
+  }
+
+  static double median(List<Double> sorted) {
+    int n = sorted.size();
+    return n == 0 ? Double.NaN : (sorted.get((n - 1) / 2) + sorted.get(n / 2)) / 2.0;
+  }
+}
