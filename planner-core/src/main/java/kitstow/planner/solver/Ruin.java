@@ -35,8 +35,11 @@ final class Ruin {
   private static final int WISHES = 3;
   private static final int WISHES_FOR_MUST = 10;
 
-  /** How often a whole space is filled anew. */
+  /** How often whole spaces are filled anew. */
   private static final double REFILLED = 0.25;
+
+  /** The same while something is home. */
+  private static final double REFILLED_FOR_HOME = 0.5;
 
   /** How often that is one space only. */
   private static final double ONE_SPACE = 0.85;
@@ -73,7 +76,8 @@ final class Ruin {
   static Ruin of(Packing packing, Random random) {
     Ruin ruin = new Ruin(packing, random);
     boolean fills = packing.problem().fillsSpaces() && !ruin.aboard.isEmpty();
-    if (fills && random.nextDouble() < REFILLED) {
+    double share = ruin.home.isEmpty() ? REFILLED : REFILLED_FOR_HOME;
+    if (fills && random.nextDouble() < share) {
       ruin.chooseSpaces();
     } else {
       ruin.choose();
