@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kitstow.planner.model.Bay;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
@@ -157,13 +158,13 @@ final class Changes {
     return changes;
   }
 
-  /** A module in every other bay it may stand in, with what is in it. */
+  /** A module in every other bay it may stand in and that is free, with what is in it. */
   List<Change> movesOf(FittedModule module) {
     List<Change> changes = new ArrayList<>();
     String id = module.module().id();
     for (ModuleChoice choice : loading.scenario().modules()) {
       for (String bay : choice.bayIds()) {
-        if (choice.module().id().equals(id) && !bay.equals(module.bay().id())) {
+        if (choice.module().id().equals(id) && isFree(bay, id)) {
           Map<String, String> bays = new LinkedHashMap<>(loading.plan().moduleBays());
           bays.put(id, bay);
           changes.add(
@@ -182,6 +183,17 @@ final class Changes {
       }
     }
     return changes;
+  }
+
+  /** Whether a bay is there, not taken and not on the module itself. */
+  private boolean isFree(String bayId, String moduleId) {
+    Bay bay = loading.rig().bays().get(bayId);
+    if (bay == null || loading.plan().moduleBays().containsValue(bayId)) {
+      return false;
+    }
+    FittedModule host = loading.rig().modules().get(bay.hostId());
+    return host == null
+        || (!host.module().id().equals(moduleId) && !host.inModules().contains(moduleId));
   }
 
   private List<PlacedItem> without(PlacedItem unit) {

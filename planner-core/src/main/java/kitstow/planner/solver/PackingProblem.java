@@ -238,7 +238,7 @@ final class PackingProblem {
           all.add(new Blocks.Kind(kinds[unit], wanted, wanted.item().quantity()));
         }
       }
-      known = Blocks.of(kinds[kinds.length - 1] + 1, all, largestRoom());
+      known = Blocks.of(scenario.items().size(), all, largestRoom());
       blocks = known;
     }
     return known;

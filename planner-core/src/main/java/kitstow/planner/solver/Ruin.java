@@ -47,7 +47,7 @@ final class Ruin {
   /** How often it is one or two. */
   private static final double UP_TO_TWO = 0.97;
 
-  /** Else it is two or up to so many more, less one. */
+  /** Else it is from two to one more than this. */
   private static final int MORE_SPACES = 4;
 
   /** Units of other spaces that may go along then, in half of the cases. */
@@ -85,7 +85,7 @@ final class Ruin {
     return ruin;
   }
 
-  /** The spaces that are to be filled anew with what is taken out, one after the other. */
+  /** The spaces that are to be filled anew, together, with what is taken out. */
   List<Integer> refilled() {
     return refilled;
   }

@@ -7,6 +7,7 @@ import kitstow.planner.model.RuleKind;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.planted.SoundPlans;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.testkit.RigBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,6 +33,17 @@ class PlanSearchTest {
 
     CheckReport report = LoadPlanner.check(scenario, best.plan());
     assertThat(report.brokenFindings()).noneMatch(f -> f.rule().kind() != RuleKind.NEED);
+  }
+
+  @Test
+  void nothingToPlaceIsAPlanToo() {
+    Scenario scenario =
+        RigBuilder.aBareDualCab().person("driver", 80_000L, "driver").roadDay(10.0).scenario();
+
+    PlanSearch.Best best = solve(scenario, 1L, 40);
+
+    assertThat(best.plan().placements()).isEmpty();
+    assertThat(best.unitsHome()).isZero();
   }
 
   @Test
