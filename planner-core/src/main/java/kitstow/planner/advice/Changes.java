@@ -188,12 +188,9 @@ final class Changes {
   /** Whether a bay is there, not taken and not on the module itself. */
   private boolean isFree(String bayId, String moduleId) {
     Bay bay = loading.rig().bays().get(bayId);
-    if (bay == null || loading.plan().moduleBays().containsValue(bayId)) {
-      return false;
-    }
-    FittedModule host = loading.rig().modules().get(bay.hostId());
-    return host == null
-        || (!host.module().id().equals(moduleId) && !host.inModules().contains(moduleId));
+    return bay != null
+        && !loading.plan().moduleBays().containsValue(bayId)
+        && !loading.rig().standsOn(bay, moduleId);
   }
 
   private List<PlacedItem> without(PlacedItem unit) {

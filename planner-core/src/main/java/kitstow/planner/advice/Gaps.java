@@ -79,29 +79,9 @@ final class Gaps {
   }
 
   private static void addParts(Set<BoxMm> parts, BoxMm box, BoxMm obstacle) {
-    int x0 = box.minXMm();
-    int y0 = box.minYMm();
-    int z0 = box.minZMm();
-    int x1 = box.maxXMm();
-    int y1 = box.maxYMm();
-    int z1 = box.maxZMm();
-    if (obstacle.minXMm() > x0) {
-      parts.add(new BoxMm(x0, y0, z0, obstacle.minXMm(), y1, z1));
-    }
-    if (obstacle.maxXMm() < x1) {
-      parts.add(new BoxMm(obstacle.maxXMm(), y0, z0, x1, y1, z1));
-    }
-    if (obstacle.minYMm() > y0) {
-      parts.add(new BoxMm(x0, y0, z0, x1, obstacle.minYMm(), z1));
-    }
-    if (obstacle.maxYMm() < y1) {
-      parts.add(new BoxMm(x0, obstacle.maxYMm(), z0, x1, y1, z1));
-    }
-    if (obstacle.minZMm() > z0) {
-      parts.add(new BoxMm(x0, y0, z0, x1, y1, obstacle.minZMm()));
-    }
-    if (obstacle.maxZMm() < z1) {
-      parts.add(new BoxMm(x0, y0, obstacle.maxZMm(), x1, y1, z1));
+    parts.addAll(Boxes.besideAndBelow(box, obstacle));
+    if (obstacle.maxZMm() < box.maxZMm()) {
+      parts.add(box.withHeights(obstacle.maxZMm(), box.maxZMm()));
     }
   }
 

@@ -1,5 +1,8 @@
 package kitstow.planner.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** Overlap, containment and contact of boxes, exact in whole millimetres. */
 public final class Boxes {
   private Boxes() {}
@@ -49,6 +52,36 @@ public final class Boxes {
     int y = Math.max(outer.minYMm() - inner.minYMm(), inner.maxYMm() - outer.maxYMm());
     int z = Math.max(outer.minZMm() - inner.minZMm(), inner.maxZMm() - outer.maxZMm());
     return Math.max(0, Math.max(x, Math.max(y, z)));
+  }
+
+  /**
+   * The largest boxes that are left of one beside and below another that overlaps it: in front,
+   * behind, left, right, below. They may share volume.
+   */
+  public static List<BoxMm> besideAndBelow(BoxMm box, BoxMm taken) {
+    int x0 = box.minXMm();
+    int y0 = box.minYMm();
+    int z0 = box.minZMm();
+    int x1 = box.maxXMm();
+    int y1 = box.maxYMm();
+    int z1 = box.maxZMm();
+    List<BoxMm> parts = new ArrayList<>();
+    if (taken.minXMm() > x0) {
+      parts.add(new BoxMm(x0, y0, z0, taken.minXMm(), y1, z1));
+    }
+    if (taken.maxXMm() < x1) {
+      parts.add(new BoxMm(taken.maxXMm(), y0, z0, x1, y1, z1));
+    }
+    if (taken.minYMm() > y0) {
+      parts.add(new BoxMm(x0, y0, z0, x1, taken.minYMm(), z1));
+    }
+    if (taken.maxYMm() < y1) {
+      parts.add(new BoxMm(x0, taken.maxYMm(), z0, x1, y1, z1));
+    }
+    if (taken.minZMm() > z0) {
+      parts.add(new BoxMm(x0, y0, z0, x1, y1, taken.minZMm()));
+    }
+    return parts;
   }
 
   /** The smallest box around both. */

@@ -67,6 +67,13 @@ public final class Rig {
     return modules;
   }
 
+  /** Whether a bay is on a module, or on one that stands in it. */
+  public boolean standsOn(Bay bay, String moduleId) {
+    FittedModule host = modules.get(bay.hostId());
+    return host != null
+        && (host.module().id().equals(moduleId) || host.inModules().contains(moduleId));
+  }
+
   /** All spaces by id. */
   public Map<String, Space> spaces() {
     return spaces;

@@ -35,26 +35,8 @@ final class EmptyRooms {
 
     /** In front, behind, left, right and below; what is above has no base of its own. */
     private void addWithout(BoxMm taken, List<EmptyRoom> cut) {
-      int x0 = box.minXMm();
-      int y0 = box.minYMm();
-      int z0 = box.minZMm();
-      int x1 = box.maxXMm();
-      int y1 = box.maxYMm();
-      int z1 = box.maxZMm();
-      if (taken.minXMm() > x0) {
-        cut.add(new EmptyRoom(new BoxMm(x0, y0, z0, taken.minXMm(), y1, z1), bearsG));
-      }
-      if (taken.maxXMm() < x1) {
-        cut.add(new EmptyRoom(new BoxMm(taken.maxXMm(), y0, z0, x1, y1, z1), bearsG));
-      }
-      if (taken.minYMm() > y0) {
-        cut.add(new EmptyRoom(new BoxMm(x0, y0, z0, x1, taken.minYMm(), z1), bearsG));
-      }
-      if (taken.maxYMm() < y1) {
-        cut.add(new EmptyRoom(new BoxMm(x0, taken.maxYMm(), z0, x1, y1, z1), bearsG));
-      }
-      if (taken.minZMm() > z0) {
-        cut.add(new EmptyRoom(new BoxMm(x0, y0, z0, x1, y1, taken.minZMm()), bearsG));
+      for (BoxMm part : Boxes.besideAndBelow(box, taken)) {
+        cut.add(new EmptyRoom(part, bearsG));
       }
     }
   }

@@ -161,13 +161,9 @@ public final class Filling {
           best = best == null || state.costs < best.costs ? state : best;
           continue;
         }
-        List<Block> blocks = new ArrayList<>();
         for (int i = 0; i < choice.count(); i++) {
-          blocks.add(choice.get(i));
-        }
-        for (Block block : blocks) {
           State child = new State(state);
-          child.put(gap, block);
+          child.put(gap, choice.get(i));
           State end = new State(child);
           liking.complete(end);
           best = best == null || end.costs < best.costs ? end : best;

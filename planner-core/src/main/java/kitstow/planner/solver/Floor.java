@@ -177,13 +177,13 @@ public final class Floor {
     double least = 0.1 * planKgMm;
     double target = Math.max(1.05 * bestValue, bestValue + least);
     int poor = 0;
+    boolean[] all = FloorFamily.used(parts);
     for (int i = 1; i <= iterations; i++) {
       if (bestValue > 0.98 * target) {
         target = Math.max(1.05 * bestValue, bestValue + 0.1 * least);
       }
       boolean plain = i <= PLAIN_SHARE * iterations;
-      FloorPrices next =
-          best.step(mean, factor * (target - bestValue), plain ? FIRST : FloorFamily.used(parts));
+      FloorPrices next = best.step(mean, factor * (target - bestValue), plain ? FIRST : all);
       FloorUse now = new FloorUse(spaces);
       double value = value(next, now);
       mean.mix(now, Math.max(0.005, 0.1 * (1.0 - (double) i / iterations)));

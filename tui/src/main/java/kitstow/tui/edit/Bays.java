@@ -62,7 +62,7 @@ public final class Bays {
 
   private boolean isHost(FittedModule fitted, Bay bay) {
     String id = fitted.module().id();
-    return bay.hostId().equals(id) || standsOn(bay, id);
+    return bay.hostId().equals(id) || rig.standsOn(bay, id);
   }
 
   /** The bay of a module, if it stands in one. */
@@ -74,17 +74,11 @@ public final class Bays {
   public List<Bay> taking(FitOutModule module) {
     List<Bay> taking = new ArrayList<>();
     for (Bay bay : rig.bays().values()) {
-      if (takes(bay, module.size()) && !standsOn(bay, module.id())) {
+      if (takes(bay, module.size()) && !rig.standsOn(bay, module.id())) {
         taking.add(bay);
       }
     }
     return taking;
-  }
-
-  private boolean standsOn(Bay bay, String moduleId) {
-    FittedModule host = rig.modules().get(bay.hostId());
-    return host != null
-        && (host.module().id().equals(moduleId) || host.inModules().contains(moduleId));
   }
 
   /** Whether a module fits: its depth lies along the way the bay opens. */
