@@ -45,9 +45,21 @@ final class Construction {
   private static final int ROOMY = 4;
 
   private final PackingProblem problem;
+  private final @Nullable FloorGuide guide;
 
+  /** The trade's way: what is nearer to the rear axle is better for everything. */
   Construction(PackingProblem problem) {
+    this(problem, null);
+  }
+
+  /**
+   * Steered by the prices of a floor: dear room goes to what gains most by it.
+   *
+   * @param guide what places cost, or null
+   */
+  Construction(PackingProblem problem, @Nullable FloorGuide guide) {
     this.problem = problem;
+    this.guide = guide;
   }
 
   /**
@@ -228,7 +240,9 @@ final class Construction {
     Wanted wanted = problem.units().get(spot.unit);
     for (int i = 0; i < view.siteCount(); i++) {
       int site = view.fromTheFront(i);
-      if (wild == 0.0 && !spot.wants(view.leastReachMm(site), /* evenIfAlike= */ true)) {
+      if (guide == null
+          && wild == 0.0
+          && !spot.wants(view.leastReachMm(site), /* evenIfAlike= */ true)) {
         break;
       }
       if (!view.decoder().mayHold(wanted, site) || (blink > 0.0 && random.nextDouble() < blink)) {
@@ -236,7 +250,10 @@ final class Construction {
       }
       PlacedItem found = packing.tryAt(spot.unit, stance, site);
       if (found != null) {
-        double cost = view.decoder().cost(found.box(), found.space());
+        double cost =
+            guide == null
+                ? view.decoder().cost(found.box(), found.space())
+                : guide.costKgMm(found, site);
         cost += wild > 0.0 ? wild * random.nextDouble() * (cost + WILD_MM) : 0.0;
         spot.offer(found, stance, site, cost);
       }

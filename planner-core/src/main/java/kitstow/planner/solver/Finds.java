@@ -26,27 +26,34 @@ final class Finds {
     this.last = new PlacedItem[2 * problem.units().size()];
   }
 
-  /** Where a unit stands in a space as it is, or null. */
-  @Nullable PlacedItem find(RigView view, int unit, long stance, int site, Ground ground) {
-    Wanted wanted = problem.units().get(unit);
-    long key =
-        Ground.mix(
-            ground.fingerprint(site)
-                ^ Ground.mix(
-                    ((long) view.number() << 44)
-                        ^ ((long) site << 32)
-                        ^ (long) problem.kindOf(unit))
-                ^ Ground.mix(stance ^ 0x5DEECE66DL));
+  /** Fingerprint of all that decides where a unit stands in a space as it is. */
+  long keyOf(RigView view, int unit, long stance, int site, Ground ground) {
+    return Ground.mix(
+        ground.fingerprint(site)
+            ^ Ground.mix(
+                ((long) view.number() << 44) ^ ((long) site << 32) ^ (long) problem.kindOf(unit))
+            ^ Ground.mix(stance ^ 0x5DEECE66DL));
+  }
+
+  /**
+   * Where a unit stands in a space as it is, or null.
+   *
+   * @param key its {@link #keyOf}
+   */
+  @Nullable PlacedItem find(
+      long key, RigView view, int unit, long stance, int site, Ground ground) {
     long known = memory.get(key);
     if (known == LongMemory.UNKNOWN) {
+      Wanted wanted = problem.units().get(unit);
       Decoder.Found found = view.decoder().find(Stance.of(wanted, stance), site, ground);
-      known = found.place().map(item -> placeOf(wanted, item.placement())).orElse(NOWHERE);
+      known = found.place().isPresent() ? placeOf(wanted, found.place().get()) : NOWHERE;
       memory.put(key, known);
     }
     return known == NOWHERE ? null : placed(view, unit, site, known);
   }
 
-  private static long placeOf(Wanted wanted, Placement placement) {
+  private static long placeOf(Wanted wanted, PlacedItem item) {
+    Placement placement = item.placement();
     return Stance.at(wanted.poseIn(placement).getAsInt(), placement.corner());
   }
 

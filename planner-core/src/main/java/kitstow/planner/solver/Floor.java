@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.SizeMm;
@@ -48,6 +49,12 @@ public final class Floor {
   private final List<Crowd> crowds = new ArrayList<>();
   private final FloorLimits limits;
   private final Set<FloorFamily.Part> parts;
+
+  /** A state, the moment in it, and the gear's part of that and its mass. */
+  private record Worst(LoadState state, long halfGMm, long gearHalfGMm, double gearKg) {}
+
+  /** The best floor found, kilogram millimetres of gear, and the prices that prove it. */
+  private record Climbed(double kgMm, FloorPrices prices) {}
 
   /** Items that are alike: same ways to stand, same mass. */
   private record Crowd(int count, double massKg, List<FloorColumn> columns) {}
@@ -129,24 +136,56 @@ public final class Floor {
    * @param parts what is used
    */
   static Bound of(Loading loading, int iterations, Set<FloorFamily.Part> parts) {
-    LoadState worst = null;
-    long worstHalfGMm = -1L;
-    for (LoadState state : Timeline.of(loading).states()) {
-      if (state.kind() == LoadKind.MOVING && !state.noteOnly()) {
-        long moment = OverhangMoment.of(loading, state).halfGMm();
-        if (moment > worstHalfGMm) {
-          worst = state;
-          worstHalfGMm = moment;
+    Optional<Worst> found = worstOf(loading);
+    if (!found.isPresent()) {
+      return new Bound(0.0, 0.0, 0.0, 0.0);
+    }
+    Worst worst = found.get();
+    double gravity = Lever.STANDARD_GRAVITY_M_S2;
+    double momentNm = Lever.newtonMetres(worst.halfGMm(), gravity);
+    double fixedNm = Lever.newtonMetres(worst.halfGMm() - worst.gearHalfGMm(), gravity);
+    double gearKgMm = new Floor(loading, worst.state(), parts).climb(iterations, worst).kgMm();
+    double floorNm = fixedNm + gearKgMm / 1000.0 * gravity - ROUNDING * momentNm;
+    return new Bound(Math.max(0.0, floorNm), momentNm, fixedNm, worst.gearKg());
+  }
+
+  /**
+   * What places cost where what a plan has aboard competes for them; nothing on a trip that goes
+   * nowhere.
+   *
+   * @param iterations rounds in which prices are sought
+   */
+  static Optional<FloorGuide> guide(Loading loading, int iterations) {
+    return worstOf(loading)
+        .map(
+            worst -> {
+              Floor floor =
+                  new Floor(loading, worst.state(), EnumSet.allOf(FloorFamily.Part.class));
+              floor.climb(iterations, worst).prices().post();
+              return new FloorGuide(floor.spaces, loading.scenario().ute().wheelbaseMm());
+            });
+  }
+
+  /** The moving state with the largest moment, and the gear's part in it. */
+  private static Optional<Worst> worstOf(Loading loading) {
+    LoadState state = null;
+    long halfGMm = -1L;
+    for (LoadState one : Timeline.of(loading).states()) {
+      if (one.kind() == LoadKind.MOVING && !one.noteOnly()) {
+        long moment = OverhangMoment.of(loading, one).halfGMm();
+        if (moment > halfGMm) {
+          state = one;
+          halfGMm = moment;
         }
       }
     }
-    if (worst == null) {
-      return new Bound(0.0, 0.0, 0.0, 0.0);
+    if (state == null) {
+      return Optional.empty();
     }
     long gearHalfGMm = 0L;
     double gearKg = 0.0;
     for (PlacedItem item : loading.placed().values()) {
-      long massG = worst.massG(loading.indexOf(item.key()));
+      long massG = state.massG(loading.indexOf(item.key()));
       gearKg += massG / G_PER_KG;
       gearHalfGMm +=
           Lever.overhangHalfGMm(
@@ -155,26 +194,20 @@ public final class Floor {
               item.box().maxXMm(),
               loading.scenario().ute().wheelbaseMm());
     }
-    double gravity = Lever.STANDARD_GRAVITY_M_S2;
-    double momentNm = Lever.newtonMetres(worstHalfGMm, gravity);
-    double fixedNm = Lever.newtonMetres(worstHalfGMm - gearHalfGMm, gravity);
-    double gearKgMm =
-        new Floor(loading, worst, parts).climb(iterations, gearHalfGMm / 2.0 / G_PER_KG);
-    double floorNm = fixedNm + gearKgMm / 1000.0 * gravity - ROUNDING * momentNm;
-    return new Bound(Math.max(0.0, floorNm), momentNm, fixedNm, gearKg);
+    return Optional.of(new Worst(state, halfGMm, gearHalfGMm, gearKg));
   }
 
   /**
-   * The best floor found, kilogram millimetres of gear.
+   * Seeks good prices.
    *
-   * @param planKgMm what the gear has in the plan; sets the length of the first steps
+   * @param worst what the gear has in the plan sets the length of the first steps
    */
-  private double climb(int iterations, double planKgMm) {
+  private Climbed climb(int iterations, Worst worst) {
     FloorPrices best = new FloorPrices(spaces, limits);
     FloorUse mean = new FloorUse(spaces);
     double bestValue = value(best, mean);
     double factor = 0.5;
-    double least = 0.1 * planKgMm;
+    double least = 0.1 * worst.gearHalfGMm() / 2.0 / G_PER_KG;
     double target = Math.max(1.05 * bestValue, bestValue + least);
     int poor = 0;
     boolean[] all = FloorFamily.used(parts);
@@ -197,7 +230,7 @@ public final class Floor {
         poor = 0;
       }
     }
-    return bestValue;
+    return new Climbed(bestValue, best);
   }
 
   /** The floor at some prices; fills in what the cheapest places use. */

@@ -27,6 +27,8 @@ final class Packing {
   private final long[] stance;
   private final int[] rank;
   private final @Nullable PlacedItem[] placed;
+  private final long[] foundKey;
+  private final @Nullable PlacedItem[] found;
   private final @Nullable PlacedItem[] summed;
   private final int[] summedSite;
   private Map<String, String> wantedBays = Map.of();
@@ -44,6 +46,8 @@ final class Packing {
     this.stance = new long[units];
     this.rank = new int[units];
     this.placed = new PlacedItem[units];
+    this.foundKey = new long[units];
+    this.found = new PlacedItem[units];
     this.summed = new PlacedItem[units];
     this.summedSite = new int[units];
     Arrays.fill(site, -1);
@@ -149,7 +153,7 @@ final class Packing {
     ground.clear();
     for (int i = 0; i < count; i++) {
       int unit = (int) order[i];
-      PlacedItem item = problem.finds().find(view(), unit, stance[unit], site[unit], ground);
+      PlacedItem item = find(unit);
       placed[unit] = item;
       if (item != null) {
         ground.add(item, site[unit], problem.kindOf(unit));
@@ -157,10 +161,23 @@ final class Packing {
     }
   }
 
+  /** Where a unit stands in its space as it is; at once if that is as it was the last time. */
+  private @Nullable PlacedItem find(int unit) {
+    Finds finds = problem.finds();
+    long key = finds.keyOf(view(), unit, stance[unit], site[unit], ground);
+    if (key != foundKey[unit]) {
+      found[unit] = finds.find(key, view(), unit, stance[unit], site[unit], ground);
+      foundKey[unit] = key;
+    }
+    return found[unit];
+  }
+
   /** Where a unit that is nowhere now would stand in a space after all others, or null. */
   @Nullable PlacedItem tryAt(int unit, long stanceThere, int siteIndex) {
     settle();
-    return problem.finds().find(view(), unit, stanceThere, siteIndex, ground);
+    Finds finds = problem.finds();
+    long key = finds.keyOf(view(), unit, stanceThere, siteIndex, ground);
+    return finds.find(key, view(), unit, stanceThere, siteIndex, ground);
   }
 
   /** Puts a unit that is nowhere now where {@link #tryAt} found room for it. */
@@ -170,6 +187,8 @@ final class Packing {
     site[unit] = siteIndex;
     stance[unit] = stanceThere;
     rank[unit] = ++highestRank;
+    foundKey[unit] = problem.finds().keyOf(view(), unit, stanceThere, siteIndex, ground);
+    found[unit] = item;
     placed[unit] = item;
     ground.add(item, siteIndex, problem.kindOf(unit));
     LoadSums now = sums;

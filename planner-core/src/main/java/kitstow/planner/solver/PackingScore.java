@@ -7,12 +7,14 @@ import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 
-/** Score of a load under search: decodes again only what a move has touched. Made by the solver. */
+/**
+ * Score of a load under search. It follows the packing that moves are made with, so only what has
+ * changed since is worked out: nothing where the move itself has just packed it. Made by the
+ * solver.
+ */
 public final class PackingScore
     implements IncrementalScoreCalculator<PlanningLoad, BendableLongScore> {
   private @Nullable PlanningLoad load;
-  private @Nullable Packing packing;
-  private boolean baysChanged;
 
   /** For the solver. */
   public PackingScore() {}
@@ -20,11 +22,6 @@ public final class PackingScore
   @Override
   public void resetWorkingSolution(PlanningLoad workingSolution) {
     load = workingSolution;
-    packing = new Packing(workingSolution.problem(), baysOf(workingSolution));
-    baysChanged = false;
-    for (PlanningItem item : workingSolution.items()) {
-      packing.assign(item.index(), item.space(), item.stance(), item.rank());
-    }
   }
 
   /** Bays of all modules: the fixed ones and those the search has chosen. */
@@ -54,13 +51,7 @@ public final class PackingScore
   public void beforeVariableChanged(Object entity, String variableName) {}
 
   @Override
-  public void afterVariableChanged(Object entity, String variableName) {
-    if (entity instanceof PlanningItem item && packing != null) {
-      packing.assign(item.index(), item.space(), item.stance(), item.rank());
-    } else {
-      baysChanged = true;
-    }
-  }
+  public void afterVariableChanged(Object entity, String variableName) {}
 
   @Override
   public void beforeEntityRemoved(Object entity) {}
@@ -71,16 +62,13 @@ public final class PackingScore
   @Override
   public BendableLongScore calculateScore() {
     PlanningLoad working = load;
-    Packing current = packing;
-    if (working == null || current == null) {
+    if (working == null) {
       throw new IllegalStateException("no working solution");
     }
-    if (baysChanged) {
-      current.moduleBays(baysOf(working));
-      baysChanged = false;
-    }
-    return current
-        .levels(working.problem().aim())
-        .toScore(working.problem().scenario().settings().massLimits());
+    PackingProblem problem = working.problem();
+    return problem
+        .packingOf(working)
+        .levels(problem.aim())
+        .toScore(problem.scenario().settings().massLimits());
   }
 }

@@ -1,10 +1,14 @@
 package kitstow.planner.solver;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
-import org.jspecify.annotations.Nullable;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Placement;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
@@ -16,7 +20,8 @@ import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFac
 public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassign> {
   private static final double BLINK = 0.03;
 
-  private @Nullable Packing scratchpad;
+  /** Ruins tried until one changes something; a small one often puts all back as it was. */
+  private static final int TRIES = 4;
 
   /** For the solver. */
   public RuinMoves() {}
@@ -47,16 +52,31 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
     };
   }
 
-  private Reassign ruin(PlanningLoad load, Random random) {
-    Packing known = scratchpad;
-    Packing scratch =
-        known != null && known.problem() == load.problem()
-            ? known
-            : new Packing(load.problem(), PackingScore.baysOf(load));
-    scratchpad = scratch;
-    scratch.follow(load);
-    Ruin ruin = Ruin.of(scratch, random);
-    List<Integer> out = ruin.inOrder();
+  /** A ruin after which something stands elsewhere than before, if one is soon found. */
+  private static Reassign ruin(PlanningLoad load, Random random) {
+    for (int tries = 1; ; tries++) {
+      Packing scratch = load.problem().packingOf(load);
+      Ruin ruin = Ruin.of(scratch, random);
+      List<Integer> out = ruin.inOrder();
+      Map<Integer, Optional<Placement>> before = placesOf(scratch, out);
+      Reassign move = recreate(load, scratch, ruin, out, random);
+      if (tries == TRIES || !placesOf(scratch, out).equals(before)) {
+        return move;
+      }
+    }
+  }
+
+  private static Map<Integer, Optional<Placement>> placesOf(Packing packing, List<Integer> units) {
+    Map<Integer, Optional<Placement>> places = new HashMap<>();
+    for (int unit : units) {
+      PlacedItem item = packing.placeOf(unit);
+      places.put(unit, item == null ? Optional.empty() : Optional.of(item.placement()));
+    }
+    return places;
+  }
+
+  private static Reassign recreate(
+      PlanningLoad load, Packing scratch, Ruin ruin, List<Integer> out, Random random) {
     for (int unit : out) {
       scratch.assign(unit, null, Stance.ANY, scratch.rankOf(unit));
     }

@@ -22,7 +22,7 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /** How OptaPlanner is set up: in code, since its XML cannot be read on Android. */
 final class SearchConfig {
-  private static final double RUIN_WEIGHT = 6.0;
+  private static final double RUIN_WEIGHT = 8.0;
   private static final double BAY_WEIGHT = 0.5;
 
   private SearchConfig() {}

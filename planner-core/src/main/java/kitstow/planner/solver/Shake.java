@@ -17,14 +17,16 @@ final class Shake {
   private Shake() {}
 
   /**
-   * Everything packed anew in an order of its own, with modules as in another plan.
+   * Everything packed anew in an order of its own, with modules as in another plan; half of the
+   * time steered by the prices of the floor.
    *
    * @param urgency how often each unit has stayed home so far; such units go first (squeaky wheel
    *     optimisation, D. E. Joslin, D. P. Clements, 1999; from memory)
    */
   static PlanningLoad afresh(PlanningLoad load, Random random, int[] urgency) {
     Packing packing = new Packing(load.problem(), PackingScore.baysOf(load));
-    new Construction(load.problem()).packAll(packing, random, NOISE, urgency);
+    FloorGuide guide = random.nextBoolean() ? load.problem().guide(load) : null;
+    new Construction(load.problem(), guide).packAll(packing, random, NOISE, urgency);
     return PlanningMapper.toPlanning(load.problem(), packing);
   }
 

@@ -12,8 +12,8 @@ import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.geometry.Turn;
 
 /**
- * Invented cases of boxes in one space with their proved optima, by number. In every other one the
- * space lies across the rear axle line. Cases that cannot be packed whole, or whose optimum has so
+ * Invented cases of boxes in few spaces with their proved optima, by number. In every other one the
+ * room lies across the rear axle line. Cases that cannot be packed whole, or whose optimum has so
  * little moment that a tenth of a newton metre matters, are passed over.
  */
 public final class BoxCases {
@@ -40,6 +40,12 @@ public final class BoxCases {
         () -> fine(number, random),
         boxes -> boxes.fill() > 0.4 && boxes.fill() < 0.7 && !LevelTops.canBearTogether(boxes),
         OneBodyPacking::solve);
+  }
+
+  /** Six to eight boxes in three spaces beside each other; otherwise as {@link #oneBody}. */
+  public static Proved threeSpaces(int number) {
+    ThreeSpaces spaces = new ThreeSpaces(number, new Random(5417L * number + 3L));
+    return first(number, spaces::draw, ThreeSpaces::fits, OneBodyPacking::solve);
   }
 
   /**
@@ -77,7 +83,8 @@ public final class BoxCases {
     SizeMm least = new SizeMm(160, 150, 140);
     SizeMm most = new SizeMm(520, 450, 360);
     List<BoxCase.Box> boxes = boxes(6 + number / 2 % 2, random, () -> sizes.between(least, most));
-    return new BoxCase(room, axleMm(number, room, random), /* supportPermille= */ 1000, boxes);
+    return new BoxCase(
+        room, axleMm(number, room.lengthMm(), random), /* supportPermille= */ 1000, boxes);
   }
 
   static BoxCase coarse(int number, Random random) {
@@ -87,10 +94,10 @@ public final class BoxCases {
     SizeMm most = new SizeMm(500, 400, 300);
     List<BoxCase.Box> boxes = boxes(3 + number / 2 % 2, random, () -> sizes.between(least, most));
     int permille = number % 4 == 3 ? 400 : 800;
-    return new BoxCase(room, axleMm(number, room, random), permille, boxes);
+    return new BoxCase(room, axleMm(number, room.lengthMm(), random), permille, boxes);
   }
 
-  private static List<BoxCase.Box> boxes(int count, Random random, Supplier<SizeMm> size) {
+  static List<BoxCase.Box> boxes(int count, Random random, Supplier<SizeMm> size) {
     List<BoxCase.Box> boxes = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       boxes.add(new BoxCase.Box(size.get(), massG(random), turns(random)));
@@ -98,9 +105,9 @@ public final class BoxCases {
     return boxes;
   }
 
-  private static int axleMm(int number, SizeMm room, Random random) {
+  static int axleMm(int number, int lengthMm, Random random) {
     return number % 2 == 0
-        ? (int) (room.lengthMm() * (0.15 + 0.3 * random.nextDouble()))
+        ? (int) (lengthMm * (0.15 + 0.3 * random.nextDouble()))
         : -50 - random.nextInt(400);
   }
 
@@ -117,7 +124,7 @@ public final class BoxCases {
   }
 
   /** Draws sizes that differ from the least by whole steps of a grid. */
-  private record Sizes(Random random, int gridMm) {
+  record Sizes(Random random, int gridMm) {
     SizeMm between(SizeMm least, SizeMm most) {
       return new SizeMm(
           whole(least.lengthMm(), most.lengthMm()),
@@ -125,7 +132,7 @@ public final class BoxCases {
           whole(least.heightMm(), most.heightMm()));
     }
 
-    private int whole(int fromMm, int toMm) {
+    int whole(int fromMm, int toMm) {
       return fromMm + gridMm * random.nextInt((toMm - fromMm) / gridMm + 1);
     }
   }

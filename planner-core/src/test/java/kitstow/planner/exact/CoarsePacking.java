@@ -58,7 +58,7 @@ final class CoarsePacking {
     for (SizeMm size : box.sizes()) {
       for (int x = 0; x + size.lengthMm() <= boxes.room().lengthMm(); x += GRID_MM) {
         for (int y = 0; y + size.widthMm() <= boxes.room().widthMm(); y += GRID_MM) {
-          all.add(new Place(x, y, size, boxes.momentHalfGMm(box, x, x + size.lengthMm())));
+          all.add(new Place(x, y, size, boxes.momentHalfGMm(box.massG(), x, x + size.lengthMm())));
         }
       }
     }

@@ -6,19 +6,22 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToLongFunction;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.SizeMm;
 
 /**
- * The least moment with which all boxes of a case go into its space, proved by CP-SAT: each stands
- * on the floor or wholly on one other box. Places lie on a grid of 10 mm in which all sizes are
- * whole, and no better one lies between: every rule here is an order of coordinates that differ by
- * whole steps once rounded down, so a plan whose places are all rounded down keeps the rules and
- * has no more moment.
+ * The least moment with which all boxes of a case go into its spaces, proved by CP-SAT: each stands
+ * on a floor or wholly on one other box, and no space carries more than it may. Places lie on a
+ * grid of 10 mm in which all sizes are whole, and no better one lies between: every rule here is an
+ * order of coordinates that differ by whole steps once rounded down, so a plan whose places are all
+ * rounded down keeps the rules and has no more moment.
  *
  * <p>Two boxes are apart where one lies before, beside or above the other (C. S. Chen, S. M. Lee,
  * Q. S. Shen, "An analytical model for the container loading problem", European Journal of
@@ -30,6 +33,7 @@ import kitstow.planner.geometry.SizeMm;
  */
 final class OneBodyPacking {
   static final int GRID_MM = 10;
+  private static final long MOST_MOMENT = 1_000_000_000_000L;
 
   private final CpModel model = new CpModel();
   private final BoxCase boxes;
@@ -37,7 +41,14 @@ final class OneBodyPacking {
 
   /** A box in the model: its lowest corner and the ends of its three extents, in steps. */
   private record Body(
-      IntVar x, IntVar y, IntVar z, IntVar x1, IntVar y1, IntVar z1, LinearArgument moment) {}
+      IntVar x,
+      IntVar y,
+      IntVar z,
+      IntVar x1,
+      IntVar y1,
+      IntVar z1,
+      LinearArgument moment,
+      LinearArgument endMoment) {}
 
   private OneBodyPacking(BoxCase boxes) {
     this.boxes = boxes;
@@ -60,12 +71,80 @@ final class OneBodyPacking {
       }
       support(i);
     }
-    // The mirror image of a plan is as good, so one of each pair is enough.
-    Body first = bodies.get(0);
-    model.addLessOrEqual(
-        LinearExpr.sum(new IntVar[] {first.y(), first.y1()}), boxes.room().widthMm() / GRID_MM);
-    model.minimize(
-        LinearExpr.sum(bodies.stream().map(Body::moment).toArray(LinearArgument[]::new)));
+    if (boxes.spaces().size() > 1) {
+      divide();
+    } else {
+      // The mirror image of a plan is as good, so one of each pair is enough.
+      Body first = bodies.get(0);
+      model.addLessOrEqual(
+          LinearExpr.sum(new IntVar[] {first.y(), first.y1()}), boxes.room().widthMm() / GRID_MM);
+    }
+    limitFront(BoxCase.Box::massG);
+    limitFront(BoxCase.Box::endG);
+    minimiseWorst();
+  }
+
+  private void minimiseWorst() {
+    LinearExpr start = sum(Body::moment);
+    if (!boxes.changes()) {
+      model.minimize(start);
+      return;
+    }
+    IntVar worst = model.newIntVar(0L, MOST_MOMENT, "");
+    model.addGreaterOrEqual(worst, start);
+    model.addGreaterOrEqual(worst, sum(Body::endMoment));
+    model.minimize(worst);
+  }
+
+  private LinearExpr sum(Function<Body, LinearArgument> part) {
+    return LinearExpr.sum(bodies.stream().map(part).toArray(LinearArgument[]::new));
+  }
+
+  /** What the boxes put on the front axle, by the lever rule about the rear one. */
+  private void limitFront(ToLongFunction<BoxCase.Box> massG) {
+    if (boxes.mostFrontHalfGMm() == Long.MAX_VALUE) {
+      return;
+    }
+    LinearExprBuilder front = LinearExpr.newBuilder();
+    for (int i = 0; i < bodies.size(); i++) {
+      long mass = massG.applyAsLong(boxes.boxes().get(i));
+      front.addTerm(bodies.get(i).x(), -mass * GRID_MM);
+      front.addTerm(bodies.get(i).x1(), -mass * GRID_MM);
+      front.add(2L * boxes.axleMm() * mass);
+    }
+    model.addLessOrEqual(front, boxes.mostFrontHalfGMm());
+  }
+
+  /** Every box lies in one of the spaces, and none of these carries more than it may. */
+  private void divide() {
+    BoolVar[][] in = new BoolVar[boxes.spaces().size()][bodies.size()];
+    for (int i = 0; i < bodies.size(); i++) {
+      List<Literal> lies = new ArrayList<>();
+      for (int k = 0; k < in.length; k++) {
+        in[k][i] = liesIn(bodies.get(i), boxes.spaces().get(k).box());
+        lies.add(in[k][i]);
+      }
+      model.addExactlyOne(lies);
+    }
+    long[] startG = boxes.boxes().stream().mapToLong(BoxCase.Box::massG).toArray();
+    long[] endG = boxes.boxes().stream().mapToLong(BoxCase.Box::endG).toArray();
+    for (int k = 0; k < in.length; k++) {
+      long ratingG = boxes.spaces().get(k).ratingG();
+      if (ratingG < Long.MAX_VALUE) {
+        model.addLessOrEqual(LinearExpr.weightedSum(in[k], startG), ratingG);
+        model.addLessOrEqual(LinearExpr.weightedSum(in[k], endG), ratingG);
+      }
+    }
+  }
+
+  private BoolVar liesIn(Body body, BoxMm space) {
+    BoolVar does = model.newBoolVar("");
+    model.addGreaterOrEqual(body.x(), space.minXMm() / GRID_MM).onlyEnforceIf(does);
+    model.addLessOrEqual(body.x1(), space.maxXMm() / GRID_MM).onlyEnforceIf(does);
+    model.addGreaterOrEqual(body.y(), space.minYMm() / GRID_MM).onlyEnforceIf(does);
+    model.addLessOrEqual(body.y1(), space.maxYMm() / GRID_MM).onlyEnforceIf(does);
+    model.addLessOrEqual(body.z1(), space.maxZMm() / GRID_MM).onlyEnforceIf(does);
+    return does;
   }
 
   private Body body(BoxCase.Box box) {
@@ -85,7 +164,10 @@ final class OneBodyPacking {
     IntVar[] x = extent(room.lengthMm(), LinearExpr.weightedSum(stands, lengths));
     IntVar[] y = extent(room.widthMm(), LinearExpr.weightedSum(stands, widths));
     IntVar[] z = extent(room.heightMm(), LinearExpr.weightedSum(stands, heights));
-    return new Body(x[0], y[0], z[0], x[1], y[1], z[1], moment(box, sizes, stands, x));
+    LinearArgument moment = moment(box.massG(), sizes, stands, x);
+    LinearArgument endMoment =
+        box.endG() == box.massG() ? moment : moment(box.endG(), sizes, stands, x);
+    return new Body(x[0], y[0], z[0], x[1], y[1], z[1], moment, endMoment);
   }
 
   /** Where an extent begins and where it ends. */
@@ -98,21 +180,21 @@ final class OneBodyPacking {
   }
 
   /** Its moment. Where a part of the space lies before the axle, it is the highest of chords. */
-  private LinearArgument moment(BoxCase.Box box, List<SizeMm> sizes, BoolVar[] stands, IntVar[] x) {
-    long perStep = box.massG() * GRID_MM;
+  private LinearArgument moment(long massG, List<SizeMm> sizes, BoolVar[] stands, IntVar[] x) {
+    long perStep = massG * GRID_MM;
     LinearExpr ofTheMiddle =
         LinearExpr.newBuilder()
             .addWeightedSum(x, new long[] {perStep, perStep})
-            .add(-2L * boxes.axleMm() * box.massG())
+            .add(-2L * boxes.axleMm() * massG)
             .build();
     if (boxes.axleMm() <= 0) {
       return ofTheMiddle;
     }
-    long most = 2L * box.massG() * boxes.room().lengthMm();
+    long most = 2L * massG * boxes.room().lengthMm();
     IntVar moment = model.newIntVar(0L, most, "");
     model.addGreaterOrEqual(moment, ofTheMiddle);
     for (int i = 0; i < sizes.size(); i++) {
-      addChords(box, sizes.get(i).lengthMm(), stands[i], x[0], moment);
+      addChords(massG, sizes.get(i).lengthMm(), stands[i], x[0], moment);
     }
     return moment;
   }
@@ -122,13 +204,12 @@ final class OneBodyPacking {
    * neighbouring steps, and at every step on the highest of them. Rounding up does not bend it
    * back: it adds less than 1, and the slope grows by thousands a step.
    */
-  private void addChords(
-      BoxCase.Box box, int lengthMm, BoolVar stands, IntVar begin, IntVar moment) {
+  private void addChords(long massG, int lengthMm, BoolVar stands, IntVar begin, IntVar moment) {
     int last = (boxes.room().lengthMm() - lengthMm) / GRID_MM;
     long slopeBefore = 0L;
     for (int at = 0; at <= last; at++) {
-      long from = boxes.momentHalfGMm(box, at * GRID_MM, at * GRID_MM + lengthMm);
-      long to = boxes.momentHalfGMm(box, (at + 1) * GRID_MM, (at + 1) * GRID_MM + lengthMm);
+      long from = boxes.momentHalfGMm(massG, at * GRID_MM, at * GRID_MM + lengthMm);
+      long to = boxes.momentHalfGMm(massG, (at + 1) * GRID_MM, (at + 1) * GRID_MM + lengthMm);
       long slope = to - from;
       if (slope > slopeBefore) {
         LinearExpr chord =

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.geometry.Turn;
 import kitstow.planner.statics.Lever;
@@ -108,7 +109,7 @@ class OneBodyPackingTest {
     BoxCase.Box box = box(290, 200, 150, 12_347L, AS_LISTED);
     for (int axleMm = -100; axleMm <= 700; axleMm += 37) {
       BoxCase one = boxes(new SizeMm(600, 300, 300), axleMm, box);
-      assertThat(one.momentHalfGMm(box, 210, 500))
+      assertThat(one.momentHalfGMm(box.massG(), 210, 500))
           .isEqualTo(Lever.overhangHalfGMm(box.massG(), 210, 500, axleMm));
     }
   }
@@ -127,8 +128,56 @@ class OneBodyPackingTest {
     long sum = 0L;
     for (int i = 0; i < 2; i++) {
       BoxMm place = optimum.places().get(i);
-      sum += boxes.momentHalfGMm(boxes.boxes().get(i), place.minXMm(), place.maxXMm());
+      sum += boxes.momentHalfGMm(boxes.boxes().get(i).massG(), place.minXMm(), place.maxXMm());
     }
     assertThat(sum).isEqualTo(optimum.momentHalfGMm());
+  }
+
+  /** Two spaces of 200 mm, one from the axle line on and one 300 mm behind it, for two cubes. */
+  private static BoxCase twoSpaces(long ratingInFrontG, BoxCase.Box... boxes) {
+    SizeMm cube = new SizeMm(200, 200, 200);
+    return new BoxCase(
+        List.of(
+            new BoxCase.Space(new PointMm(0, 0, 0), cube, ratingInFrontG),
+            new BoxCase.Space(new PointMm(300, 300, 0), cube, Long.MAX_VALUE)),
+        /* axleMm= */ 0,
+        /* supportPermille= */ 1000,
+        /* mostFrontHalfGMm= */ Long.MAX_VALUE,
+        List.of(boxes));
+  }
+
+  @Test
+  void whatASpaceMayNotCarryLiesInTheOther() {
+    BoxCase boxes =
+        twoSpaces(
+            /* ratingInFrontG= */ 25_000L,
+            box(200, 200, 200, 30_000L, AS_LISTED),
+            box(200, 200, 200, 20_000L, AS_LISTED));
+
+    assertThat(OneBodyPacking.solve(boxes).orElseThrow().momentHalfGMm())
+        .isEqualTo(2L * (20_000L * 100L + 30_000L * 400L));
+  }
+
+  @Test
+  void theWorseOfStartAndEndCounts() {
+    BoxCase boxes =
+        twoSpaces(
+            /* ratingInFrontG= */ Long.MAX_VALUE,
+            box(200, 200, 200, 30_000L, AS_LISTED).withEnd(10_000L),
+            box(200, 200, 200, 20_000L, AS_LISTED).withEnd(40_000L));
+
+    // The first in front: 11,000 kg mm at the start, 17,000 at the end. The second: 14,000, 8,000.
+    assertThat(OneBodyPacking.solve(boxes).orElseThrow().momentHalfGMm())
+        .isEqualTo(2L * 14_000_000L);
+  }
+
+  @Test
+  void aFrontAxleThatMayCarryNothingMoreDrivesABoxAstrideTheRearOne() {
+    BoxCase boxes =
+        boxes(new SizeMm(600, 300, 300), /* axleMm= */ 300, box(200, 200, 200, 10_000L, AS_LISTED))
+            .withMostFront(0L);
+
+    // From 200 to 400: 100 of 200 mm lie behind the line, 10 kg * 100^2 / 200.
+    assertThat(OneBodyPacking.solve(boxes).orElseThrow().momentHalfGMm()).isEqualTo(500_000L);
   }
 }

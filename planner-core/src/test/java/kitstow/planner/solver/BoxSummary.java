@@ -41,6 +41,11 @@ record BoxSummary(List<BoxWitness.Case> cases) {
         .isGreaterThanOrEqualTo(cases.size() * LEAST_OPTIMAL_PERCENT / 100);
   }
 
+  /** Mean of the floors as shares of the optima. */
+  double meanFloorShare() {
+    return cases.stream().mapToDouble(BoxWitness.Case::floorShare).average().orElse(Double.NaN);
+  }
+
   private long optimal() {
     return cases.stream().filter(BoxWitness.Case::optimal).count();
   }
@@ -65,7 +70,7 @@ record BoxSummary(List<BoxWitness.Case> cases) {
         cases.size() - whole().size(),
         100.0 * meanGap(),
         100.0 * whole().stream().mapToDouble(BoxWitness.Case::gap).max().orElse(Double.NaN),
-        cases.stream().mapToDouble(BoxWitness.Case::floorShare).average().orElseThrow(),
+        meanFloorShare(),
         missed.stream()
             .map(one -> String.format(Locale.ROOT, "%d by %.2f %%", one.number(), 100 * one.gap()))
             .toList());

@@ -1,10 +1,12 @@
 package kitstow.planner.solver;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import kitstow.planner.exact.BoxCases;
 import kitstow.planner.exact.CpSat;
 import org.junit.jupiter.api.Test;
 
-/** The search against proved packings of one space; the bench has ten times as many. */
+/** The search against proved packings of one space or three; the bench has ten times as many. */
 class BoxWitnessTest {
   private static final int CASES = 20;
 
@@ -18,5 +20,16 @@ class BoxWitnessTest {
   @Test
   void upToFourBoxesOnPartOfTheirBaseLieAsWellAsTheyCan() {
     BoxSummary.of(CASES, BoxCases::coarse, BoxWitness.STEPS_OF_FOUR).assertAsGoodAsProved();
+  }
+
+  @Test
+  void sixToEightBoxesInThreeSpacesLieAsWellAsTheyCanAndNearTheFloor() {
+    CpSat.assumed();
+
+    BoxSummary summary =
+        BoxSummary.of(CASES, BoxCases::threeSpaces, BoxWitness.STEPS_OF_THREE_SPACES);
+
+    summary.assertAsGoodAsProved();
+    assertThat(summary.meanFloorShare()).isGreaterThanOrEqualTo(BoxWitness.LEAST_FLOOR_SHARE);
   }
 }

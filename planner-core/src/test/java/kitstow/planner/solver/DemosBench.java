@@ -2,11 +2,13 @@ package kitstow.planner.solver;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.LongStream;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.scenarios.ShippedFiles;
@@ -17,16 +19,18 @@ import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 
 /**
  * Every shipped scenario packed in every way, side by side: construction alone, the best of two
- * hundred constructions that stray at random, the plan packed by hand where there is one, and what
- * searches on one thread find that are given 1, 3, 10 and 30 seconds of processor time, so that
- * what else the machine does matters little. Prints a table for DEVELOPERS.md.
+ * hundred constructions that stray at random, the plan packed by hand where there is one, and the
+ * better of what two seeds find side by side, as they are searched on a machine of two cores, that
+ * are given 1, 3, 10 and 30 seconds of processor time each, so that what else the machine does
+ * matters little. Prints a table for DEVELOPERS.md.
  */
 @Tag("demos")
 class DemosBench {
   private static final int CONSTRUCTIONS = 200;
   private static final double MOST_NOISE = 1.5;
   private static final int[] SECONDS = {1, 3, 10, 30};
-  private static final long SEED = 1L;
+  private static final long SEED = Long.getLong("kitstow.seed", 1L);
+  private static final int SEEDS = 2;
 
   /** One way of packing: its score in full, and what people ask for first. */
   private record Entry(ScoreLevels levels, BendableLongScore score, int home, double momentNm) {
@@ -79,10 +83,18 @@ class DemosBench {
             ? entry(problem, ShippedFiles.plan(name, scenario))
             : null);
     for (int seconds : SECONDS) {
-      LoadPlan plan = TimedSearch.of(scenario, SEED, seconds).last();
-      row.put(seconds + " s", entry(problem, plan));
+      row.put(seconds + " s", solved(problem, seconds));
     }
     return row;
+  }
+
+  private static Entry solved(PackingProblem problem, int seconds) {
+    return LongStream.range(SEED, SEED + SEEDS)
+        .parallel()
+        .mapToObj(seed -> TimedSearch.of(problem.scenario(), seed, seconds).last())
+        .map(plan -> entry(problem, plan))
+        .max(Comparator.comparing(Entry::score))
+        .orElseThrow();
   }
 
   private static Entry constructed(PackingProblem problem, Random random, double noise) {

@@ -12,22 +12,32 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import kitstow.planner.generated.GeneratedScenarios;
+import kitstow.planner.generated.OtherGear;
+import kitstow.planner.model.Scenario;
 import kitstow.planner.scenarios.ShippedFiles;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Twenty generated rigs and the shipped scenarios, each searched with a few seeds, two searches
- * side by side, by the processor time of each: quality over time, how soon a run is near the best
- * of all, and how far the floor is below the best, with what each part of the floor adds. {@code
- * -Dkitstow.seeds=N}, {@code -Dkitstow.seconds=N} and {@code -Dkitstow.rigs=N} change how many.
+ * The shipped scenarios and twenty generated rigs, which are shipped ones with other gear, each
+ * searched with a few seeds, two searches side by side, by the processor time of each: quality over
+ * time, how soon a run is near the best of all, and how far the floor is below the best, with what
+ * each part of the floor adds. {@code -Dkitstow.seeds=N}, {@code -Dkitstow.seconds=N} and {@code
+ * -Dkitstow.rigs=N} change how many; {@code -Dkitstow.crowded=N} adds generated scenarios with
+ * about twice as much gear as goes in.
  */
 @Tag("quality")
 class QualityBench {
   private static final int SEEDS = Integer.getInteger("kitstow.seeds", 2);
   private static final int SECONDS = Integer.getInteger("kitstow.seconds", 30);
   private static final int RIGS = Integer.getInteger("kitstow.rigs", 20);
+  private static final int CROWDED = Integer.getInteger("kitstow.crowded", 0);
   private static final int SIDE_BY_SIDE = 2;
+
+  /** Rigs into which nearly all of their gear goes. */
+  private static final List<String> BASES =
+      List.of(
+          "counter-1500", "counter-1700", "remote-fortnight", "towing-week", "workshop-drawers");
 
   /** Steps through the larger of the generated scenarios, without a divisor of their number. */
   private static final int STRIDE = 37;
@@ -38,8 +48,13 @@ class QualityBench {
     for (String name : ShippedFiles.scenarioNames()) {
       rigs.add(new RigQuality(name, ShippedFiles.scenario(name), SECONDS));
     }
-    int larger = GeneratedScenarios.ALL - GeneratedScenarios.SMALL;
     for (int i = 0; i < RIGS; i++) {
+      String base = BASES.get(i % BASES.size());
+      Scenario scenario = OtherGear.of(ShippedFiles.scenario(base), i);
+      rigs.add(new RigQuality(base + ", gear " + i, scenario, SECONDS));
+    }
+    int larger = GeneratedScenarios.ALL - GeneratedScenarios.SMALL;
+    for (int i = 0; i < CROWDED; i++) {
       int number = GeneratedScenarios.SMALL + i * STRIDE % larger;
       rigs.add(new RigQuality("generated " + number, GeneratedScenarios.of(number), SECONDS));
     }

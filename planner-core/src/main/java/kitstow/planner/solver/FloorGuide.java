@@ -1,0 +1,69 @@
+package kitstow.planner.solver;
+
+import java.util.List;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.PlacedItem;
+
+/**
+ * What places cost at the prices of a floor: room and rating that many things want are dear, so a
+ * thing that gains little by them leaves them to one that gains more. Says which of two spaces a
+ * thing had better take; no plan is judged by it.
+ */
+final class FloorGuide {
+  private final List<FloorSpace> spaces;
+  private final int rearAxleXMm;
+
+  /** Price of a family up to the front of each slice, by space and family. */
+  private final double[][][] upTo;
+
+  /**
+   * A guide.
+   *
+   * @param spaces with the prices on them
+   */
+  FloorGuide(List<FloorSpace> spaces, int rearAxleXMm) {
+    this.spaces = spaces;
+    this.rearAxleXMm = rearAxleXMm;
+    this.upTo = new double[spaces.size()][FloorFamily.COUNT][];
+    for (int s = 0; s < upTo.length; s++) {
+      FloorSpace space = spaces.get(s);
+      for (int k = 0; k < FloorFamily.COUNT; k++) {
+        double[] sums = new double[space.slices() + 1];
+        for (int t = 0; t < space.slices(); t++) {
+          sums[t + 1] = sums[t] + space.price(k, t) * space.sliceMm();
+        }
+        upTo[s][k] = sums;
+      }
+    }
+  }
+
+  /** What a place costs, kilogram millimetres. */
+  double costKgMm(PlacedItem item, int site) {
+    FloorSpace space = spaces.get(site);
+    BoxMm box = item.box();
+    double massKg = item.item().mass().massG() / 1000.0;
+    double from = (double) box.minXMm() - rearAxleXMm;
+    double cost =
+        massKg * (FloorColumn.meanReachMm(from, box.lengthMm()) + Math.max(0.0, space.perKg()));
+    boolean alone = item.item().bearsG() == 0L;
+    for (int k = 0; k < FloorFamily.COUNT; k++) {
+      double price = paid(site, k, from + box.lengthMm()) - paid(site, k, from);
+      if (price > 0.0) {
+        cost +=
+            price
+                * FloorFamily.share(
+                    k, box.widthMm(), space.widthMm(), box.heightMm(), space.heightMm(), alone);
+      }
+    }
+    return cost;
+  }
+
+  /** Price of a family from the front of a space to a place, linear within a slice. */
+  private double paid(int site, int family, double x) {
+    FloorSpace space = spaces.get(site);
+    double[] sums = upTo[site][family];
+    double at = (x - space.fromMm()) / space.sliceMm();
+    int slice = Math.max(0, Math.min(space.slices() - 1, (int) at));
+    return sums[slice] + (sums[slice + 1] - sums[slice]) * (at - slice);
+  }
+}
