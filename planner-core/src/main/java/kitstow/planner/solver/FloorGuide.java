@@ -43,8 +43,7 @@ final class FloorGuide {
     BoxMm box = item.box();
     double massKg = item.item().mass().massG() / 1000.0;
     double from = (double) box.minXMm() - rearAxleXMm;
-    double cost =
-        massKg * (FloorColumn.meanReachMm(from, box.lengthMm()) + Math.max(0.0, space.perKg()));
+    double cost = massKg * (FloorColumn.meanReachMm(from, box.lengthMm()) + space.perKg());
     boolean alone = item.item().bearsG() == 0L;
     for (int k = 0; k < FloorFamily.COUNT; k++) {
       double price = paid(site, k, from + box.lengthMm()) - paid(site, k, from);

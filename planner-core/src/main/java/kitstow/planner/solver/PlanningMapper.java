@@ -124,8 +124,7 @@ final class PlanningMapper {
 
   /** The plan that a state of the search stands for, and its figures. */
   static PlanSearch.Best toBest(PlanningLoad load, long seed, long steps, long scoreCalculations) {
-    Packing packing = new Packing(load.problem(), PackingScore.baysOf(load));
-    packing.follow(load);
+    Packing packing = load.problem().packingOf(load);
     LoadPlan.Origin origin =
         new LoadPlan.Origin(
             "solver",

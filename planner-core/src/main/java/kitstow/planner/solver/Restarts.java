@@ -35,9 +35,7 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
   public void changeWorkingSolution(ScoreDirector<PlanningLoad> director) {
     PlanningLoad load = director.getWorkingSolution();
     PackingProblem problem = load.problem();
-    Packing start = new Packing(problem, PackingScore.baysOf(load));
-    start.follow(load);
-    BendableLongScore bestScore = scoreOf(start);
+    BendableLongScore bestScore = scoreOf(problem.packingOf(load));
     Packing best = null;
     Random random = new Random(seed);
     for (int i = 0; i < count && !Thread.currentThread().isInterrupted(); i++) {

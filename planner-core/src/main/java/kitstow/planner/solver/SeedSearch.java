@@ -83,7 +83,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
     } while (taken > 0L
         && !stopped
         && !budget.spent()
-        && (filled || !nearFloor.holds(packingOf(best().load()))));
+        && (filled || !nearFloor.holds(problem.packingOf(best().load()))));
     // The round that found it may have counted otherwise.
     best().load().setScore(best().score());
     return best().load();
@@ -119,25 +119,22 @@ final class SeedSearch implements Callable<PlanningLoad> {
 
   /** The score with everything counted. */
   private static BendableLongScore scoreOf(PlanningLoad load) {
-    return packingOf(load).levels().toScore(load.problem().scenario().settings().massLimits());
-  }
-
-  private static Packing packingOf(PlanningLoad load) {
-    Packing packing = new Packing(load.problem(), PackingScore.baysOf(load));
-    packing.follow(load);
-    return packing;
+    return load.problem()
+        .packingOf(load)
+        .levels()
+        .toScore(load.problem().scenario().settings().massLimits());
   }
 
   /** Whether anything is home that ought to be aboard whatever the moment. */
   private static boolean leavesHome(PlanningLoad load) {
-    Packing packing = packingOf(load);
+    Packing packing = load.problem().packingOf(load);
     return load.problem().scenario().settings().massLimits() == Settings.MassLimits.KEEP
         ? packing.placed().size() < load.items().size()
         : packing.levels().mustLeft() > 0L;
   }
 
   private static void countHome(PlanningLoad load, int[] urgency) {
-    Packing packing = packingOf(load);
+    Packing packing = load.problem().packingOf(load);
     for (int unit = 0; unit < urgency.length; unit++) {
       urgency[unit] += packing.placeOf(unit) == null ? 1 : 0;
     }

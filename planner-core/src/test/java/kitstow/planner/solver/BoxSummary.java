@@ -43,7 +43,7 @@ record BoxSummary(List<BoxWitness.Case> cases) {
 
   /** Mean of the floors as shares of the optima. */
   double meanFloorShare() {
-    return cases.stream().mapToDouble(BoxWitness.Case::floorShare).average().orElse(Double.NaN);
+    return cases.stream().mapToDouble(BoxWitness.Case::floorShare).average().orElseThrow();
   }
 
   private long optimal() {

@@ -56,13 +56,10 @@ public final class Bays {
   /** The modules that stand in a bay or reach into it from another one. */
   List<FittedModule> reachingInto(Bay bay) {
     return rig.modules().values().stream()
-        .filter(fitted -> Boxes.overlap(fitted.box(), bay.box()) && !isHost(fitted, bay))
+        .filter(
+            fitted ->
+                Boxes.overlap(fitted.box(), bay.box()) && !rig.standsOn(bay, fitted.module().id()))
         .toList();
-  }
-
-  private boolean isHost(FittedModule fitted, Bay bay) {
-    String id = fitted.module().id();
-    return bay.hostId().equals(id) || rig.standsOn(bay, id);
   }
 
   /** The bay of a module, if it stands in one. */
