@@ -23,7 +23,7 @@ public record FittedModule(
 
   /** Where its moving part goes when pulled out, relative to closed; zero without a slide. */
   public PointMm pullOut() {
-    int out = module.slide().map(Slide::extensionMm).orElse(0);
+    int out = module.slide().isPresent() ? module.slide().get().extensionMm() : 0;
     return switch (bay.facing()) {
       case LEFT -> new PointMm(0, -out, 0);
       case RIGHT -> new PointMm(0, out, 0);

@@ -3,7 +3,7 @@ package kitstow.planner.packing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
 import kitstow.planner.geometry.SizeMm;
@@ -52,6 +52,7 @@ public final class Filler {
   private final double[] logVolume;
   private final double[] logDensity;
   private final List<Composite> composites = new ArrayList<>();
+  private final int[] along = new int[3];
 
   /**
    * A space with what stands there already.
@@ -126,7 +127,7 @@ public final class Filler {
   }
 
   /** Luck of each of the goods in each pose, for one filling. */
-  double[][] luck(Taste taste, Random random) {
+  double[][] luck(Taste taste, SplittableRandom random) {
     double[][] luck = new double[goods.size()][];
     for (int i = 0; i < luck.length; i++) {
       luck[i] = new double[sizes[i].length];
@@ -177,18 +178,21 @@ public final class Filler {
       Taste taste,
       Choice choice) {
     SizeMm size = sizes[index][poseIndex];
-    int x = into.box().lengthMm() / size.lengthMm();
-    int y = into.box().widthMm() / size.widthMm();
-    int z = into.box().heightMm() / size.heightMm();
-    if (x == 0 || y == 0 || z == 0) {
+    BoxMm gap = into.box();
+    if (size.lengthMm() > gap.lengthMm()
+        || size.widthMm() > gap.widthMm()
+        || size.heightMm() > gap.heightMm()) {
       return;
     }
     Goods one = goods.get(index);
+    int x = gap.lengthMm() / size.lengthMm();
+    int y = gap.widthMm() / size.widthMm();
+    int z = gap.heightMm() / size.heightMm();
     double base = taste.large() * logVolume[index] + taste.dense() * logDensity[index] + luck;
     int high = high(one, z, into.bearsG());
     int orders = left == 1 ? 1 : GROWTH.length;
     for (int order = 0; order < orders; order++) {
-      int[] along = grown(GROWTH[order], x, y, high, left);
+      grow(GROWTH[order], x, y, high, left);
       int units = along[0] * along[1] * along[2];
       double liked =
           base
@@ -218,15 +222,16 @@ public final class Filler {
     return (int) Math.min(fits, Math.min(byItself, bearsG / massG));
   }
 
-  private static int[] grown(int[] order, int x, int y, int z, int left) {
-    int[] fits = {x, y, z};
-    int[] along = {1, 1, 1};
+  /** Works out how many go along each axis, taken in some order, where so many fit. */
+  private void grow(int[] order, int x, int y, int z, int left) {
+    along[0] = x;
+    along[1] = y;
+    along[2] = z;
     int rest = left;
     for (int axis : order) {
-      along[axis] = Math.max(1, Math.min(fits[axis], rest));
-      rest /= along[axis];
+      along[axis] = Math.max(1, Math.min(along[axis], rest));
+      rest = along[axis] == 1 ? rest : rest / along[axis];
     }
-    return along;
   }
 
   /** Puts a block into a gap, against the nearer side wall. */
@@ -245,7 +250,7 @@ public final class Filler {
   static final class Choice {
     private final Block[] blocks;
     private final double[] liked;
-    private final Random random;
+    private final SplittableRandom random;
     private int count;
 
     /**
@@ -253,13 +258,13 @@ public final class Filler {
      *
      * @param most how many are kept
      */
-    Choice(int most, Random random) {
+    Choice(int most, SplittableRandom random) {
       this.blocks = new Block[most];
       this.liked = new double[most];
       this.random = random;
     }
 
-    Random random() {
+    SplittableRandom random() {
       return random;
     }
 

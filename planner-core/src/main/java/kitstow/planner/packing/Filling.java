@@ -2,7 +2,7 @@ package kitstow.planner.packing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +15,7 @@ public final class Filling {
   private final List<Filler> spaces;
   private final int[] counts;
   private final ToDoubleFunction<Filler.Stand> cost;
-  private final Random random;
+  private final SplittableRandom random;
 
   /**
    * Spaces to fill.
@@ -24,7 +24,10 @@ public final class Filling {
    * @param cost what it costs that a unit is somewhere; the less in all the better
    */
   public Filling(
-      List<Filler> spaces, int[] counts, ToDoubleFunction<Filler.Stand> cost, Random random) {
+      List<Filler> spaces,
+      int[] counts,
+      ToDoubleFunction<Filler.Stand> cost,
+      SplittableRandom random) {
     this.spaces = List.copyOf(spaces);
     this.counts = counts.clone();
     this.cost = cost;

@@ -1,6 +1,7 @@
 package kitstow.planner.packing;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.PlacedItem;
@@ -18,6 +19,7 @@ public final class Ground {
   private final int[] demanding;
   private final long[] print;
   private final long[] filledMm3;
+  private final List<BitSet> linked = new ArrayList<>();
   private int count;
 
   /** Empty ground. */
@@ -26,6 +28,7 @@ public final class Ground {
     for (int i = 0; i < sites.size(); i++) {
       in.add(new ArrayList<>());
       reaching.add(new ArrayList<>());
+      linked.add(new BitSet());
     }
     this.scenes = new Scene[sites.size()];
     this.demanding = new int[sites.size()];
@@ -33,20 +36,51 @@ public final class Ground {
     this.filledMm3 = new long[sites.size()];
   }
 
-  /** Takes everything away. */
-  public void clear() {
-    if (count == 0) {
-      return;
+  /**
+   * These spaces and all others in which anything reaches into them or is reached from them, from
+   * one to the next: what stands elsewhere is of no matter to what stands in these.
+   */
+  public BitSet withLinked(BitSet those) {
+    BitSet all = new BitSet();
+    BitSet next = (BitSet) those.clone();
+    while (!next.isEmpty()) {
+      int site = next.nextSetBit(0);
+      next.clear(site);
+      if (!all.get(site)) {
+        all.set(site);
+        next.or(linked.get(site));
+      }
     }
-    for (int i = 0; i < print.length; i++) {
+    return all;
+  }
+
+  /** Whether anything in a space reaches into a space that is not one of these, or from there. */
+  public boolean isLinkedBeyond(int site, BitSet those) {
+    BitSet others = linked.get(site);
+    for (int i = others.nextSetBit(0); i >= 0; i = others.nextSetBit(i + 1)) {
+      if (!those.get(i)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Takes everything out of some spaces.
+   *
+   * @param those spaces, by index, of which none is linked to any other
+   */
+  public void clear(BitSet those) {
+    for (int i = those.nextSetBit(0); i >= 0; i = those.nextSetBit(i + 1)) {
+      count -= in.get(i).size();
       in.get(i).clear();
       reaching.get(i).clear();
       scenes[i] = null;
       demanding[i] = 0;
       print[i] = 0L;
       filledMm3[i] = 0L;
+      linked.get(i).clear();
     }
-    count = 0;
   }
 
   /**
@@ -73,6 +107,8 @@ public final class Ground {
         reaching.get(near).add(item);
         scenes[near] = null;
         print[near] ^= its;
+        linked.get(near).set(site);
+        linked.get(site).set(near);
       }
     }
     count++;

@@ -1,6 +1,6 @@
 package kitstow.planner.packing;
 
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /**
  * What is liked in a block that is to fill a gap: weights of large, of dense, of filling the
@@ -10,7 +10,7 @@ public record Taste(double large, double dense, double fitting, double needed, d
   private static final double MOST_NEEDED = 1.5;
 
   /** Large ones first, with a little luck, so that much goes in. */
-  public static Taste roomy(Random random) {
+  public static Taste roomy(SplittableRandom random) {
     return new Taste(
         1.0,
         0.0,
@@ -20,7 +20,7 @@ public record Taste(double large, double dense, double fitting, double needed, d
   }
 
   /** Any taste. */
-  public static Taste any(Random random) {
+  public static Taste any(SplittableRandom random) {
     return new Taste(
         0.5 + random.nextDouble(),
         1.5 * random.nextDouble(),

@@ -12,6 +12,13 @@ import java.util.function.LongSupplier;
 final class Budget {
   private static final int RESTARTS = 12;
   private static final int QUICK = 60;
+
+  /** Steps by which the first round looks back; it is to have something good within a second. */
+  private static final int QUICKEST = 15;
+
+  /** Steps without a better plan after which the first round ends. */
+  private static final long FIRST_PATIENCE = 300L;
+
   private static final int SLOWEST = 6_000;
 
   /** Share of the steps that are left by which a slow round looks back. */
@@ -63,7 +70,7 @@ final class Budget {
     long left = steps - stepsTaken;
     if (rounds == 0) {
       rounds++;
-      return new Round(seed, RESTARTS, QUICK, left, 10L * QUICK);
+      return new Round(seed, RESTARTS, QUICKEST, left, FIRST_PATIENCE);
     }
     long expected = (long) expectedSteps();
     long roundSeed = seed + 7919L * (rounds + fillings);

@@ -20,10 +20,12 @@ final class Finds {
   private final PackingProblem problem;
   private final LongMemory memory = new LongMemory(BITS);
   private final @Nullable PlacedItem[] last;
+  private final long[] lastSite;
 
   Finds(PackingProblem problem) {
     this.problem = problem;
     this.last = new PlacedItem[2 * problem.units().size()];
+    this.lastSite = new long[last.length];
   }
 
   /** Fingerprint of all that decides where a unit stands in a space as it is. */
@@ -60,22 +62,25 @@ final class Finds {
   /** The same object for the same place as long as it can be kept, so that changes show. */
   private PlacedItem placed(RigView view, int unit, int site, long there) {
     Wanted wanted = problem.units().get(unit);
-    Space space = view.sites().space(site);
+    long siteOfRig = ((long) view.number() << 32) | site;
     int pose = Stance.poseOf(there);
     SpacePointMm corner = Stance.cornerOf(there);
     for (int i = 0; i < 2; i++) {
       PlacedItem old = last[2 * unit + i];
       if (old != null
+          && lastSite[2 * unit + i] == siteOfRig
           && old.placement().corner().equals(corner)
-          && old.space().equals(space)
           && old.placement().turn() == wanted.poses().get(pose).turn()
           && old.placement().shape() == wanted.poses().get(pose).shape()) {
         return old;
       }
     }
+    Space space = view.sites().space(site);
     PlacedItem item = Decoder.placed(wanted, space, pose, space.pointAt(corner));
     last[2 * unit + 1] = last[2 * unit];
+    lastSite[2 * unit + 1] = lastSite[2 * unit];
     last[2 * unit] = item;
+    lastSite[2 * unit] = siteOfRig;
     return item;
   }
 }

@@ -41,14 +41,19 @@ final class LoadSums {
   private long constantSide;
   private long heightGMm;
   private long nominalMassG;
+  private final @Nullable PlacedItem[] counted;
+  private final int[] countedSite;
 
   /**
    * Sums of no gear.
    *
+   * @param units number of units that there are
    * @param unavoidable overload by limit that gear cannot help, grams; it does not count
    */
-  LoadSums(TripTable table, Map<String, Long> unavoidable) {
+  LoadSums(TripTable table, int units, Map<String, Long> unavoidable) {
     this.table = table;
+    this.counted = new PlacedItem[units];
+    this.countedSite = new int[units];
     this.mass = new long[table.stateCount()];
     this.rear = new long[table.stateCount()];
     this.moment = new long[table.stateCount()];
@@ -80,12 +85,34 @@ final class LoadSums {
     return table;
   }
 
-  void add(int unit, PlacedItem item, int site) {
-    change(unit, item, site, 1L);
+  /**
+   * Counts what is aboard now.
+   *
+   * @param placed what stands where, by unit; null where a unit stands nowhere
+   * @param site its space, by unit
+   */
+  @SuppressWarnings("ReferenceEquality") // Finds keeps one object a place; a copy costs only time.
+  void follow(@Nullable PlacedItem[] placed, int[] site) {
+    for (int unit = 0; unit < placed.length; unit++) {
+      PlacedItem was = counted[unit];
+      PlacedItem is = placed[unit];
+      if (was != is) {
+        if (was != null) {
+          change(unit, was, countedSite[unit], -1L);
+          counted[unit] = null;
+        }
+        if (is != null) {
+          add(unit, is, site[unit]);
+        }
+      }
+    }
   }
 
-  void remove(int unit, PlacedItem item, int site) {
-    change(unit, item, site, -1L);
+  /** Counts a unit that was not aboard. */
+  void add(int unit, PlacedItem item, int site) {
+    change(unit, item, site, 1L);
+    counted[unit] = item;
+    countedSite[unit] = site;
   }
 
   private void change(int unit, PlacedItem item, int site, long sign) {

@@ -1,9 +1,11 @@
 package kitstow.planner.solver;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -21,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  * change costs only what it changes.
  */
 final class Packing {
+  /** Sets of states whose sums are kept; a search goes to and fro between few. */
+  private static final int MOST_SUMS = 4;
+
   private final PackingProblem problem;
   private final @Nullable String[] space;
   private final int[] site;
@@ -29,14 +34,12 @@ final class Packing {
   private final @Nullable PlacedItem[] placed;
   private final long[] foundKey;
   private final @Nullable PlacedItem[] found;
-  private final @Nullable PlacedItem[] summed;
-  private final int[] summedSite;
   private Map<String, String> wantedBays = Map.of();
   private PackingProblem.Seen seen;
   private Ground ground;
-  private @Nullable LoadSums sums;
+  private final Deque<LoadSums> sums = new ArrayDeque<>();
   private int highestRank;
-  private boolean stale = true;
+  private final BitSet stale = new BitSet();
 
   Packing(PackingProblem problem, Map<String, String> moduleBays) {
     this.problem = problem;
@@ -48,8 +51,6 @@ final class Packing {
     this.placed = new PlacedItem[units];
     this.foundKey = new long[units];
     this.found = new PlacedItem[units];
-    this.summed = new PlacedItem[units];
-    this.summedSite = new int[units];
     Arrays.fill(site, -1);
     for (int i = 0; i < units; i++) {
       rank[i] = i;
@@ -65,17 +66,14 @@ final class Packing {
     wantedBays = moduleBays;
     seen = problem.rig(moduleBays);
     ground = new Ground(seen.view().sites());
-    forgetSums();
+    sums.clear();
     for (int i = 0; i < space.length; i++) {
       String id = space[i];
       site[i] = id == null ? -1 : seen.view().sites().indexOf(id);
     }
-    stale = true;
-  }
-
-  private void forgetSums() {
-    sums = null;
-    Arrays.fill(summed, null);
+    Arrays.fill(placed, null);
+    stale.clear();
+    stale.set(0, seen.view().sites().size());
   }
 
   /** Gives a unit a space (null: home), a stance and a rank. */
@@ -85,14 +83,21 @@ final class Packing {
         && Objects.equals(space[unit], spaceId)) {
       return;
     }
+    markStale(site[unit]);
     if (!Objects.equals(space[unit], spaceId)) {
       space[unit] = spaceId;
       site[unit] = spaceId == null ? -1 : seen.view().sites().indexOf(spaceId);
+      markStale(site[unit]);
     }
     stance[unit] = stanceNow;
     rank[unit] = rankNow;
     highestRank = Math.max(highestRank, rankNow);
-    stale = true;
+  }
+
+  private void markStale(int siteIndex) {
+    if (siteIndex >= 0) {
+      stale.set(siteIndex);
+    }
   }
 
   /** Takes over another assignment. */
@@ -118,6 +123,11 @@ final class Packing {
     return space[unit];
   }
 
+  /** Index of the space a unit is given, -1 for none. */
+  int siteOf(int unit) {
+    return site[unit];
+  }
+
   long stanceOf(int unit) {
     return stance[unit];
   }
@@ -136,29 +146,45 @@ final class Packing {
     return placed[unit];
   }
 
+  /** Puts down anew what stands in spaces that have changed, and in those linked to them. */
   private void settle() {
-    if (!stale) {
+    if (stale.isEmpty()) {
       return;
     }
-    stale = false;
+    BitSet anew = ground.withLinked(stale);
+    if (!settle(anew)) {
+      anew.set(0, seen.view().sites().size());
+      settle(anew);
+    }
+    stale.clear();
+  }
+
+  /** Whether nothing put down in these spaces has to do with any other. */
+  private boolean settle(BitSet anew) {
     int count = 0;
     long[] order = new long[space.length];
     for (int unit = 0; unit < space.length; unit++) {
-      placed[unit] = null;
-      if (site[unit] >= 0) {
+      if (site[unit] < 0) {
+        placed[unit] = null;
+      } else if (anew.get(site[unit])) {
+        placed[unit] = null;
         order[count++] = ((long) rank[unit] << 32) | unit;
       }
     }
     Arrays.sort(order, 0, count);
-    ground.clear();
+    ground.clear(anew);
     for (int i = 0; i < count; i++) {
       int unit = (int) order[i];
       PlacedItem item = find(unit);
       placed[unit] = item;
       if (item != null) {
         ground.add(item, site[unit], problem.kindOf(unit));
+        if (ground.isLinkedBeyond(site[unit], anew)) {
+          return false;
+        }
       }
     }
+    return true;
   }
 
   /** Where a unit stands in its space as it is; at once if that is as it was the last time. */
@@ -191,11 +217,9 @@ final class Packing {
     found[unit] = item;
     placed[unit] = item;
     ground.add(item, siteIndex, problem.kindOf(unit));
-    LoadSums now = sums;
+    LoadSums now = sums.peekFirst();
     if (now != null) {
       now.add(unit, item, siteIndex);
-      summed[unit] = item;
-      summedSite[unit] = siteIndex;
     }
   }
 
@@ -228,7 +252,6 @@ final class Packing {
    *
    * @param expected units that count as aboard for what is used up when, though they may not be yet
    */
-  @SuppressWarnings("ReferenceEquality") // Finds keeps one object a place; a copy costs only time.
   LoadSums sums(List<Integer> expected) {
     settle();
     boolean[] aboard = new boolean[placed.length];
@@ -238,28 +261,30 @@ final class Packing {
     for (int unit : expected) {
       aboard[unit] = true;
     }
-    TripTable table = problem.table(seen, aboard);
-    LoadSums now = sums;
-    if (now == null || now.table() != table) {
-      now = new LoadSums(table, problem.unavoidable());
-      forgetSums();
-      sums = now;
+    LoadSums now = sumsOver(problem.table(seen, aboard));
+    now.follow(placed, site);
+    return now;
+  }
+
+  /** Sums over some states, which come first from now on. */
+  private LoadSums sumsOver(TripTable table) {
+    LoadSums now = sums.peekFirst();
+    if (now != null && now.table() == table) {
+      return now;
     }
-    for (int unit = 0; unit < placed.length; unit++) {
-      PlacedItem was = summed[unit];
-      PlacedItem is = placed[unit];
-      if (was != is) {
-        if (was != null) {
-          now.remove(unit, was, summedSite[unit]);
-        }
-        if (is != null) {
-          now.add(unit, is, site[unit]);
-        }
-        summed[unit] = is;
-        summedSite[unit] = site[unit];
+    for (LoadSums known : sums) {
+      if (known.table() == table) {
+        sums.remove(known);
+        sums.addFirst(known);
+        return known;
       }
     }
-    return now;
+    LoadSums made = new LoadSums(table, placed.length, problem.unavoidable());
+    if (sums.size() == MOST_SUMS) {
+      sums.removeLast();
+    }
+    sums.addFirst(made);
+    return made;
   }
 
   /** The score now, by its parts. */

@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 /** What does not change during one search: the scenario, its units, and rigs seen so far. */
 final class PackingProblem {
   private static final int MOST_RIGS = 64;
-  private static final int MOST_TABLES = 256;
+  private static final int MOST_TABLES = 512;
 
   /** About a fifth of a second for 80 items in 25 spaces; with half of them it steers less well. */
   private static final int GUIDE_ITERATIONS = 60;
@@ -319,7 +319,7 @@ final class PackingProblem {
     Map<String, Long> least = null;
     for (Map<String, String> bays : bayChoices()) {
       TripTable table = table(rig(bays), new boolean[units.size()]);
-      Map<String, Long> over = new LoadSums(table, Map.of()).overByLimit();
+      Map<String, Long> over = new LoadSums(table, units.size(), Map.of()).overByLimit();
       if (least == null) {
         least = new HashMap<>(over);
       } else {

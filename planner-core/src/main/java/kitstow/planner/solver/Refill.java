@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.SplittableRandom;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.PlacedItem;
@@ -48,7 +49,7 @@ final class Refill {
 
   private final Packing packing;
   private final PackingProblem problem;
-  private final Random random;
+  private final SplittableRandom random;
   private final boolean roomy;
 
   /**
@@ -59,7 +60,7 @@ final class Refill {
   Refill(Packing packing, Random random, boolean roomy) {
     this.packing = packing;
     this.problem = packing.problem();
-    this.random = random;
+    this.random = new SplittableRandom(random.nextLong());
     this.roomy = roomy;
   }
 
@@ -88,7 +89,10 @@ final class Refill {
     LoadSums sums = packing.sums(units);
     int[] used = new int[counts.length];
     double behindMm = leftMm;
-    Filling filling = new Filling(fillers, counts, stand -> cost(stand, byKind, behindMm), random);
+    Wanted[] wanted = new Wanted[counts.length];
+    byKind.forEach((kind, members) -> wanted[kind] = problem.units().get(members.get(0)));
+    Filling filling =
+        new Filling(fillers, counts, stand -> cost(stand, wanted[stand.kind()], behindMm), random);
     boolean foresight = mayLook && random.nextDouble() < units.size() / (units.size() + HALF);
     Filling.Result best =
         foresight ? filling.wide(taste(), width(), CHOICES) : luckiest(filling, FILLINGS);
@@ -162,8 +166,7 @@ final class Refill {
   }
 
   /** The lower the more is in, or the less of it acts behind the rear axle. */
-  private double cost(Filler.Stand stand, Map<Integer, List<Integer>> byKind, double leftMm) {
-    Wanted wanted = problem.units().get(of(byKind, stand).get(0));
+  private double cost(Filler.Stand stand, Wanted wanted, double leftMm) {
     if (roomy) {
       return -worth(wanted.item());
     }

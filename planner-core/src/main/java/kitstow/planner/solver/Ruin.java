@@ -20,6 +20,13 @@ import kitstow.planner.model.Zone;
  */
 final class Ruin {
   private static final int MOST = 12;
+
+  /** The larger this exponent, the fewer units are mostly taken out. */
+  private static final double FEW = 2.0;
+
+  /** The same in quick rounds. */
+  private static final double FEWER = 3.0;
+
   private static final int ORDERS = 8;
   private static final int BY_MASS = 0;
   private static final int BY_VOLUME = 1;
@@ -142,7 +149,7 @@ final class Ruin {
     int spaces = spaces();
     for (int i = 0; i < spaces; i++) {
       int centre = centre();
-      int site = packing.view().sites().indexOf(space(centre));
+      int site = packing.siteOf(centre);
       if (!refilled.contains(site)) {
         refilled.add(site);
         addOfSpace(centre, out);
@@ -230,22 +237,18 @@ final class Ruin {
     return item.item().mass().massG() * packing.view().decoder().cost(item.box(), item.space());
   }
 
-  /** Mostly few. */
+  /** Mostly few, and fewer still where something good is wanted soon. */
   private int size() {
-    return 2 + (int) (Math.pow(random.nextDouble(), 2.0) * (MOST - 1));
+    double exponent = packing.problem().aim() == Aim.ALL ? FEWER : FEW;
+    return 2 + (int) (Math.pow(random.nextDouble(), exponent) * (MOST - 1));
   }
 
   private void addOfSpace(int centre, List<Integer> pool) {
-    String space = space(centre);
     for (int unit : aboard) {
-      if (space.equals(space(unit))) {
+      if (packing.siteOf(unit) == packing.siteOf(centre)) {
         pool.add(unit);
       }
     }
-  }
-
-  private String space(int unit) {
-    return place(unit).space().id();
   }
 
   private PlacedItem place(int unit) {
@@ -311,11 +314,12 @@ final class Ruin {
     if (takers.isEmpty()) {
       return;
     }
-    Space target = view.sites().space(takers.get(random.nextInt(takers.size())));
+    int target = takers.get(random.nextInt(takers.size()));
+    Space there = view.sites().space(target);
     boolean onlyThere = random.nextBoolean();
     for (int unit : aboard) {
-      Space space = place(unit).space();
-      if (space.id().equals(target.id()) || (!onlyThere && sharesLimits(space, target))) {
+      if (packing.siteOf(unit) == target
+          || (!onlyThere && sharesLimits(place(unit).space(), there))) {
         pool.add(unit);
       }
     }
