@@ -45,10 +45,14 @@ public final class Modules {
   public static Optional<Design> with(Design design, FitOutModule entry) {
     Scenario scenario = design.scenario();
     Bays bays = new Bays(design);
-    Optional<Bay> free =
-        bays.taking(entry).stream()
-            .filter(bays::isFree)
-            .min(Comparator.comparingInt(bay -> LIKELY.indexOf(bay.zone())));
+    List<Bay> taking = bays.taking(entry).stream().filter(bays::isFree).toList();
+    int roofZMm =
+        taking.stream()
+            .filter(bay -> bay.zone() == Zone.CANOPY_ROOF)
+            .mapToInt(bay -> bay.box().minZMm())
+            .min()
+            .orElse(Integer.MAX_VALUE);
+    Optional<Bay> free = taking.stream().min(Comparator.comparingInt(bay -> rank(bay, roofZMm)));
     return free.map(
         bay -> {
           String id = Ids.free(scenario, entry.id());
@@ -72,6 +76,12 @@ public final class Modules {
               scenario.withModules(modules).withTrip(scenario.trailers(), trip),
               standing(design.plan(), planned));
         });
+  }
+
+  /** The lower the likelier; a rack over the deck is no likelier than the roof it is as high as. */
+  private static int rank(Bay bay, int roofZMm) {
+    boolean rack = bay.zone() == Zone.TRAY && bay.box().minZMm() >= roofZMm;
+    return 2 * LIKELY.indexOf(rack ? Zone.CANOPY_ROOF : bay.zone()) + (rack ? 1 : 0);
   }
 
   static LoadPlan standing(LoadPlan plan, Map<String, String> moduleBays) {

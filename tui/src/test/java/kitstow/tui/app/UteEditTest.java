@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kitstow.planner.model.Bay;
 import kitstow.planner.model.EmptyAxleLoads;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.model.ModuleChoice;
@@ -15,7 +16,9 @@ import kitstow.planner.model.Tank;
 import kitstow.planner.model.Zone;
 import kitstow.tui.Shipped;
 import kitstow.tui.app.EditRow.Part;
+import kitstow.tui.edit.Bays;
 import kitstow.tui.edit.Design;
+import kitstow.tui.edit.Modules;
 import kitstow.tui.edit.TankEditor;
 import kitstow.tui.edit.Tidy;
 import kitstow.tui.keys.KeyName;
@@ -139,6 +142,22 @@ class UteEditTest {
     ModuleChoice added = scenario().modules().get(modules);
     assertThat(desk.work().design().plan().moduleBays()).containsKey(added.module().id());
     assertThat(EditRows.marked(desk.work()).orElseThrow().id()).isEqualTo(added.module().id());
+  }
+
+  @Test
+  void whatBelongsOnARoofStandsOnTheCanopyAndNotOnARackAboveIt() {
+    ModuleChoice roof =
+        scenario().modules().stream()
+            .filter(choice -> choice.bayIds().contains("canopy-roof"))
+            .findFirst()
+            .orElseThrow();
+
+    Design added = Modules.with(Modules.without(before, roof), roof.module()).orElseThrow();
+
+    assertThat(new Bays(added).taking(roof.module()))
+        .extracting(Bay::id)
+        .containsSubsequence("rack", "canopy-roof");
+    assertThat(added.plan().moduleBays()).containsEntry(roof.module().id(), "canopy-roof");
   }
 
   @Test
