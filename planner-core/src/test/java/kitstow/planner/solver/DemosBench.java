@@ -20,9 +20,9 @@ import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 /**
  * Every shipped scenario packed in every way, side by side: construction alone, the best of two
  * hundred constructions that stray at random, the plan packed by hand where there is one, and the
- * better of what two seeds find side by side, as they are searched on a machine of two cores, that
- * are given 1, 3, 10 and 30 seconds of processor time each, so that what else the machine does
- * matters little. Prints a table for DEVELOPERS.md.
+ * better of what two seeds find side by side, as the command line searches on a machine of two
+ * cores, that are given 1, 3, 10 and 30 seconds of processor time each, so that what else the
+ * machine does matters little. Prints a table for DEVELOPERS.md.
  */
 @Tag("demos")
 class DemosBench {

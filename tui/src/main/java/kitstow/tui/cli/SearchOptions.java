@@ -50,7 +50,7 @@ final class SearchOptions {
       names = "--threads",
       paramLabel = "N",
       description =
-          "Searches side by side. Default: one less than the processor's cores, and no more than"
+          "Searches side by side. Default: as many as the processor has cores, and no more than"
               + " --seeds if that is given.")
   private @Nullable Integer threads;
 
@@ -112,10 +112,10 @@ final class SearchOptions {
     if (threads != null) {
       return threads;
     }
-    int free = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+    int cores = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
     if (seeds != null) {
-      return Math.min(seeds, free);
+      return Math.min(seeds, cores);
     }
-    return secondsLimit().isEmpty() ? 1 : free;
+    return secondsLimit().isEmpty() ? 1 : cores;
   }
 }
