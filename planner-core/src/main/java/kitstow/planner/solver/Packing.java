@@ -16,6 +16,7 @@ import kitstow.planner.model.Placement;
 import kitstow.planner.packing.Filler;
 import kitstow.planner.packing.Ground;
 import org.jspecify.annotations.Nullable;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 
 /**
  * An assignment of gear to spaces while it changes. Units go down in the order of their ranks, each
@@ -313,6 +314,11 @@ final class Packing {
             ScoreLevels.steps(now.momentHalfGMm(), stepNm),
             handling(now));
     return aim.fills() ? all.onlyAboard(problem.scenario().settings().massLimits()) : all;
+  }
+
+  /** The score now in terms of an aim, as a search compares it. */
+  BendableLongScore score(Aim aim) {
+    return levels(aim).toScore(problem.scenario().settings().massLimits());
   }
 
   private long handling(LoadSums now) {

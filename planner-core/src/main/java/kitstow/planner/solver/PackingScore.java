@@ -66,9 +66,6 @@ public final class PackingScore
       throw new IllegalStateException("no working solution");
     }
     PackingProblem problem = working.problem();
-    return problem
-        .packingOf(working)
-        .levels(problem.aim())
-        .toScore(problem.scenario().settings().massLimits());
+    return problem.packingOf(working).score(problem.aim());
   }
 }

@@ -35,7 +35,7 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
   public void changeWorkingSolution(ScoreDirector<PlanningLoad> director) {
     PlanningLoad load = director.getWorkingSolution();
     PackingProblem problem = load.problem();
-    BendableLongScore bestScore = scoreOf(problem.packingOf(load));
+    BendableLongScore bestScore = problem.packingOf(load).score(Aim.ALL);
     Packing best = null;
     Random random = new Random(seed);
     for (int i = 0; i < count && !Thread.currentThread().isInterrupted(); i++) {
@@ -46,7 +46,7 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
       } else {
         new Construction(problem).packAll(packing, random, noise);
       }
-      BendableLongScore score = scoreOf(packing);
+      BendableLongScore score = packing.score(Aim.ALL);
       if (score.compareTo(bestScore) > 0) {
         best = packing;
         bestScore = score;
@@ -72,9 +72,5 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
       director.afterVariableChanged(item, "rank");
     }
     director.triggerVariableListeners();
-  }
-
-  private static BendableLongScore scoreOf(Packing packing) {
-    return packing.levels().toScore(packing.problem().scenario().settings().massLimits());
   }
 }

@@ -119,10 +119,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
 
   /** The score with everything counted. */
   private static BendableLongScore scoreOf(PlanningLoad load) {
-    return load.problem()
-        .packingOf(load)
-        .levels()
-        .toScore(load.problem().scenario().settings().massLimits());
+    return load.problem().packingOf(load).score(Aim.ALL);
   }
 
   /** Whether anything is home that ought to be aboard whatever the moment. */
