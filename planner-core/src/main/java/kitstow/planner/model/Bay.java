@@ -19,7 +19,8 @@ import kitstow.planner.geometry.BoxMm;
  * @param zone part of the vehicle
  * @param environment air and walls
  * @param airId spaces of one air id share air
- * @param spaceWhenEmpty whether gear may stand in it when no module does
+ * @param spaceWhenEmpty whether gear may stand in it when no module does: with the smaller bays in
+ *     it as one space as long as no module reaches in, else in what those are
  */
 public record Bay(
     String id,

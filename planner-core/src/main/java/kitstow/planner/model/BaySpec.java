@@ -17,7 +17,8 @@ import java.util.Set;
  * @param zone part of the vehicle; a bay on a module takes that of the module's bay
  * @param environment air and walls
  * @param ownAir whether it has sealed air of its own
- * @param spaceWhenEmpty whether gear may stand in it when no module does
+ * @param spaceWhenEmpty whether gear may stand in it when no module does: with the smaller bays in
+ *     it as one space as long as no module reaches in, else in what those are
  */
 public record BaySpec(
     String id,

@@ -1,12 +1,13 @@
 package kitstow.planner.model;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.Boxes;
 
 /** What a rig consists of while it is put together, each by its id. */
 final class RigParts {
@@ -16,34 +17,139 @@ final class RigParts {
   final Map<String, FittedDoor> doors = new LinkedHashMap<>();
   final Map<String, FittedTank> tanks = new LinkedHashMap<>();
 
-  /** Makes spaces of bays that are left empty and may be. */
+  /**
+   * Makes spaces of bays that are left empty and may be. A bay with smaller ones in it, such as the
+   * floor of a whole side, is one space with them as long as no module reaches into it; else each
+   * of the smaller ones is a space of its own, but for those on whose floor a module of another bay
+   * stands. A space that the host has there anyway stands for the bays in it.
+   */
   void addEmptyBays() {
-    Set<String> taken = new HashSet<>();
-    for (FittedModule module : modules.values()) {
-      taken.add(module.bay().id());
+    List<Space> there = new ArrayList<>(spaces.values());
+    List<Bay> open = new ArrayList<>();
+    for (Bay bay : bays.values()) {
+      boolean cutUp = hasParts(bay) && (isReachedInto(bay) || isSharedWithAny(bay, there));
+      if (bay.spaceWhenEmpty() && !isTaken(bay) && !cutUp) {
+        open.add(bay);
+      }
+    }
+    List<Bay> chosen = new ArrayList<>();
+    open.sort(Comparator.comparingLong((Bay bay) -> -volumeMm3(bay.box())));
+    for (Bay bay : open) {
+      if (!isPartOfAny(bay, chosen) && !isStoodFor(bay, there)) {
+        chosen.add(bay);
+      }
     }
     for (Bay bay : bays.values()) {
-      if (!bay.spaceWhenEmpty() || taken.contains(bay.id())) {
-        continue;
+      if (chosen.contains(bay)) {
+        addEmptyBay(bay);
       }
-      FittedModule host = modules.get(bay.hostId());
-      spaces.put(
-          bay.id(),
-          new Space(
-              bay.id(),
-              bay.title(),
-              bay.hostId(),
-              bay.box(),
-              bay.ratings(),
-              axisOf(bay.facing()),
-              bay.doorIds(),
-              bay.zone(),
-              bay.environment(),
-              bay.airId(),
-              Optional.empty(),
-              host == null ? List.of() : chain(bay.moves(), host, host.movesWith()),
-              host == null ? List.of() : chain(true, host, host.inModules())));
     }
+  }
+
+  private boolean isTaken(Bay bay) {
+    for (FittedModule module : modules.values()) {
+      boolean fromElsewhere =
+          module.bay().hostId().equals(bay.hostId()) && standsInTheMiddle(module.box(), bay.box());
+      if (fromElsewhere || module.bay().id().equals(bay.id())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean standsInTheMiddle(BoxMm module, BoxMm bay) {
+    return isBetween(bay.minXMm() + bay.maxXMm(), module.minXMm(), module.maxXMm())
+        && isBetween(bay.minYMm() + bay.maxYMm(), module.minYMm(), module.maxYMm())
+        && module.minZMm() <= bay.minZMm()
+        && module.maxZMm() > bay.minZMm();
+  }
+
+  private boolean hasParts(Bay bay) {
+    for (Bay other : bays.values()) {
+      if (other.spaceWhenEmpty() && isPart(other, bay)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isReachedInto(Bay bay) {
+    FittedModule host = modules.get(bay.hostId());
+    List<String> hosts = host == null ? List.of() : chain(true, host, host.inModules());
+    for (FittedModule module : modules.values()) {
+      if (!hosts.contains(module.module().id()) && Boxes.overlap(module.box(), bay.box())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isSharedWithAny(Bay bay, List<Space> there) {
+    for (Space space : there) {
+      if (space.hostId().equals(bay.hostId()) && Boxes.overlap(space.box(), bay.box())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isPartOfAny(Bay bay, List<Bay> others) {
+    for (Bay other : others) {
+      if (isPart(bay, other)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isStoodFor(Bay bay, List<Space> there) {
+    for (Space space : there) {
+      if (space.hostId().equals(bay.hostId()) && holdsMiddle(space.box(), bay.box())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a bay has its middle in a larger one of the same host. */
+  private static boolean isPart(Bay bay, Bay whole) {
+    return bay.hostId().equals(whole.hostId())
+        && volumeMm3(bay.box()) < volumeMm3(whole.box())
+        && holdsMiddle(whole.box(), bay.box());
+  }
+
+  private static boolean holdsMiddle(BoxMm whole, BoxMm part) {
+    return isBetween(part.minXMm() + part.maxXMm(), whole.minXMm(), whole.maxXMm())
+        && isBetween(part.minYMm() + part.maxYMm(), whole.minYMm(), whole.maxYMm())
+        && isBetween(part.minZMm() + part.maxZMm(), whole.minZMm(), whole.maxZMm());
+  }
+
+  private static long volumeMm3(BoxMm box) {
+    return (long) box.lengthMm() * box.widthMm() * box.heightMm();
+  }
+
+  private static boolean isBetween(int twice, int from, int to) {
+    return twice > 2 * from && twice < 2 * to;
+  }
+
+  private void addEmptyBay(Bay bay) {
+    FittedModule host = modules.get(bay.hostId());
+    spaces.put(
+        bay.id(),
+        new Space(
+            bay.id(),
+            bay.title(),
+            bay.hostId(),
+            bay.box(),
+            bay.ratings(),
+            axisOf(bay.facing()),
+            bay.doorIds(),
+            bay.zone(),
+            bay.environment(),
+            bay.airId(),
+            Optional.empty(),
+            host == null ? List.of() : chain(bay.moves(), host, host.movesWith()),
+            host == null ? List.of() : chain(true, host, host.inModules())));
   }
 
   /** A host, if it counts, and all that it is in or on. */

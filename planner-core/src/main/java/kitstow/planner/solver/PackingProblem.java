@@ -10,12 +10,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.model.Bay;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.Placement;
+import kitstow.planner.model.Rig;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Space;
 import kitstow.planner.model.SpacePointMm;
@@ -138,11 +140,18 @@ final class PackingProblem {
     return choices;
   }
 
-  /** Ids of all spaces that some choice of bays can have. */
+  /** Ids of all spaces that some choice of bays can have, empty bays among them. */
   List<String> allSpaceIds() {
     Set<String> ids = new LinkedHashSet<>();
-    for (Map<String, String> bays : bayChoices()) {
-      ids.addAll(rig(bays).view().rig().spaces().keySet());
+    boolean open = !openModules(scenario).isEmpty();
+    for (Map<String, String> choice : bayChoices()) {
+      Rig rig = rig(choice).view().rig();
+      ids.addAll(rig.spaces().keySet());
+      for (Bay bay : rig.bays().values()) {
+        if (open && bay.spaceWhenEmpty()) {
+          ids.add(bay.id());
+        }
+      }
     }
     return new ArrayList<>(ids);
   }

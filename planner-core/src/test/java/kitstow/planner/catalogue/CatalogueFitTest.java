@@ -187,24 +187,6 @@ class CatalogueFitTest {
     }
   }
 
-  /** Else gear could stand in an empty bay where a module of another bay reaches in. */
-  @Test
-  void noOtherBayReachesIntoABayThatIsASpaceWhenEmpty() {
-    for (CatalogueRig parts : CatalogueRig.all(CATALOGUE)) {
-      List<Bay> bays = List.copyOf(parts.with(List.of(), Map.of()).bays().values());
-      for (Bay free : bays) {
-        for (Bay other : bays) {
-          boolean reachesIn =
-              free.spaceWhenEmpty()
-                  && !free.equals(other)
-                  && free.hostId().equals(other.hostId())
-                  && Boxes.overlap(free.box(), other.box());
-          assertThat(reachesIn).as("%s in %s", other.id(), free.id()).isFalse();
-        }
-      }
-    }
-  }
-
   private static List<String> baysThatTake(FitOutModule module, CatalogueRig parts, Rig empty) {
     Zone zone = ZONE_OF.getOrDefault(module.id(), Zone.CANOPY);
     List<String> taking = new ArrayList<>();
