@@ -1,7 +1,9 @@
 package kitstow.planner.solver;
 
+import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongSupplier;
 import kitstow.planner.model.Settings;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +18,9 @@ import org.optaplanner.core.impl.solver.DefaultSolver;
 final class SeedSearch implements Callable<PlanningLoad> {
   /** Every so many rounds start from nothing. */
   private static final int AFRESH = 4;
+
+  /** Number of runs of all searches. */
+  private static final AtomicLong RUNS = new AtomicLong();
 
   /** The best plan so far, and its score with everything counted. */
   private record Best(PlanningLoad load, BendableLongScore score) {}
@@ -154,6 +159,8 @@ final class SeedSearch implements Callable<PlanningLoad> {
             SolverFactory.<PlanningLoad>create(SearchConfig.of(request.scenario(), round))
                 .buildSolver();
     long before = scoreCalculations;
+    // Searches side by side would quarrel over the names of their meters, and say so to the user.
+    built.setMonitorTagMap(Map.of("search", Long.toString(RUNS.incrementAndGet())));
     built.addPhaseLifecycleListener(counted);
     built.addEventListener(
         event -> tell(event.getNewBestSolution(), round, before + calculationsOf(built)));
