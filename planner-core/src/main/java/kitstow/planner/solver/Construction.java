@@ -204,7 +204,7 @@ final class Construction {
    * @param blink chance that a place is overlooked
    */
   void insert(Packing packing, List<Integer> order, Random random, double blink) {
-    insert(packing, order, random, blink, /* wild= */ 0.0);
+    insert(packing, order, random, blink, /* wild= */ 0.0, /* prospect= */ null);
   }
 
   /**
@@ -212,8 +212,16 @@ final class Construction {
    * its best space to one that needs it more.
    *
    * @param wild largest share, 0 for none
+   * @param prospect what it can still come to, or null to try all whatever comes
+   * @return whether all were tried; else it was given up as hopeless
    */
-  void insert(Packing packing, List<Integer> order, Random random, double blink, double wild) {
+  boolean insert(
+      Packing packing,
+      List<Integer> order,
+      Random random,
+      double blink,
+      double wild,
+      @Nullable Prospect prospect) {
     LoadSums sums = packing.sums(order);
     boolean report = problem.scenario().settings().massLimits() == Settings.MassLimits.REPORT;
     Map<Integer, Long> stances = new HashMap<>();
@@ -230,8 +238,20 @@ final class Construction {
                 : Stance.ANY;
         cheapest(spot, packing, stance, random, blink, wild);
       }
-      spot.take(packing);
+      boolean taken = spot.take(packing);
+      if (prospect != null) {
+        if (!taken) {
+          prospect.lose(unit);
+        }
+        if (prospect.isHopeless(sums)) {
+          if (!taken) {
+            problem.trouble().meet(unit);
+          }
+          return false;
+        }
+      }
     }
+    return true;
   }
 
   private void cheapest(
@@ -326,11 +346,13 @@ final class Construction {
       }
     }
 
-    void take(Packing packing) {
+    /** Puts it there, if there is a place. */
+    boolean take(Packing packing) {
       PlacedItem found = place;
       if (found != null) {
         packing.put(unit, stance, site, found);
       }
+      return found != null;
     }
   }
 

@@ -304,21 +304,48 @@ final class Packing {
         valueLeft += problem.costAtHome(i, aim);
       }
     }
-    double stepNm = problem.stepNm() / (aim == Aim.FINE ? Aim.FINE_STEPS : 1);
     ScoreLevels all =
         new ScoreLevels(
             seen.view().conflicts(),
             now.overG(),
             mustLeft,
             valueLeft,
-            ScoreLevels.steps(now.momentHalfGMm(), stepNm),
+            stepsOf(now.momentHalfGMm(), aim),
             handling(now));
+    return counted(all, aim);
+  }
+
+  /** A moment in the steps by which an aim goes. */
+  private long stepsOf(long halfGMm, Aim aim) {
+    double stepNm = problem.stepNm() / (aim == Aim.FINE ? Aim.FINE_STEPS : 1);
+    return ScoreLevels.steps(halfGMm, stepNm);
+  }
+
+  /** Of some levels those that count for an aim. */
+  private ScoreLevels counted(ScoreLevels all, Aim aim) {
     return aim.fills() ? all.onlyAboard(problem.scenario().settings().massLimits()) : all;
   }
 
   /** The score now in terms of an aim, as a search compares it. */
   BendableLongScore score(Aim aim) {
     return levels(aim).toScore(problem.scenario().settings().massLimits());
+  }
+
+  /**
+   * The best score, in terms of the aim of the search, that this can still come to with so much
+   * home and no less of a moment.
+   */
+  BendableLongScore bestScore(long mustLeft, long valueLeft, long halfGMm) {
+    Aim aim = problem.aim();
+    ScoreLevels best =
+        new ScoreLevels(
+            seen.view().conflicts(),
+            /* overG= */ 0L,
+            mustLeft,
+            valueLeft,
+            stepsOf(halfGMm, aim),
+            /* handling= */ 0L);
+    return counted(best, aim).toScore(problem.scenario().settings().massLimits());
   }
 
   private long handling(LoadSums now) {

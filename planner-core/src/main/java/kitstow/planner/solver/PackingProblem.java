@@ -69,6 +69,8 @@ final class PackingProblem {
   private boolean guideKnown;
   private int rigsSeen;
   private Aim aim = Aim.ALL;
+  private @Nullable LateScores late;
+  private final Trouble trouble;
   private boolean fillsSpaces = true;
   private double stepNm = 5.0;
 
@@ -97,6 +99,7 @@ final class PackingProblem {
     this.varying = thatVary.stream().mapToInt(Integer::intValue).toArray();
     this.groups = groupsOf(units);
     this.finds = new Finds(this);
+    this.trouble = new Trouble(units.size());
     this.unavoidable = overWithoutGear();
   }
 
@@ -349,6 +352,20 @@ final class PackingProblem {
 
   void aim(Aim value) {
     aim = value;
+  }
+
+  /** What a move must come to in the search that goes on now; null where none says so. */
+  @Nullable LateScores late() {
+    return late;
+  }
+
+  void late(@Nullable LateScores value) {
+    late = value;
+  }
+
+  /** Which units have been hard to place of late. */
+  Trouble trouble() {
+    return trouble;
   }
 
   /** What a unit that need not come costs while it is home: its value, or decilitres. */

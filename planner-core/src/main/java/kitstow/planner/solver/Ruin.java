@@ -60,6 +60,9 @@ final class Ruin {
   /** Units of other spaces that may go along then, in half of the cases. */
   private static final int OTHERS = 6;
 
+  /** How often, but in slow rounds, what was hard to place of late is put back first. */
+  private static final double TROUBLE_FIRST = 0.75;
+
   /** Chance that a unit at home that is not asked for is tried as well. */
   private static final double ALSO_TRIED = 0.3;
 
@@ -119,6 +122,9 @@ final class Ruin {
     if (random.nextInt(4) > (fills ? 2 : 0)) {
       out.sort(Comparator.comparingInt(unit -> Construction.classOf(item(unit))));
     }
+    if (packing.problem().aim() != Aim.FINE && random.nextDouble() < TROUBLE_FIRST) {
+      sortByTrouble();
+    }
     if (wanted >= 0) {
       out.remove(Integer.valueOf(wanted));
       out.add(0, wanted);
@@ -134,6 +140,15 @@ final class Ruin {
       density.put(unit, gramsPerMm3 * (1.0 + noise * random.nextDouble()));
     }
     out.sort(Comparator.comparingDouble((Integer unit) -> -density.getOrDefault(unit, 0.0)));
+  }
+
+  /** What gave most trouble of late first, mostly; what gave none stays in its order. */
+  private void sortByTrouble() {
+    Map<Integer, Double> met = new HashMap<>();
+    for (int unit : out) {
+      met.put(unit, packing.problem().trouble().of(unit) * random.nextDouble());
+    }
+    out.sort(Comparator.comparingDouble((Integer unit) -> -met.getOrDefault(unit, 0.0)));
   }
 
   private Item item(int unit) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
+import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
@@ -22,6 +23,9 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
 
   /** Ruins tried until one changes something; a small one often puts all back as it was. */
   private static final int TRIES = 4;
+
+  /** Instead of a ruin that comes to nothing; the solver passes it over. */
+  private static final Reassign NOTHING = new Reassign(List.of());
 
   /** For the solver. */
   public RuinMoves() {}
@@ -59,9 +63,11 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
       Ruin ruin = Ruin.of(scratch, random);
       List<Integer> out = ruin.inOrder();
       Map<Integer, Optional<Placement>> before = placesOf(scratch, out);
-      Reassign move = recreate(load, scratch, ruin, out, random);
+      if (!recreate(scratch, ruin, out, random, Prospect.of(scratch, out))) {
+        return NOTHING;
+      }
       if (tries == TRIES || !placesOf(scratch, out).equals(before)) {
-        return move;
+        return reassigned(load, scratch, out);
       }
     }
   }
@@ -75,17 +81,22 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
     return places;
   }
 
-  private static Reassign recreate(
-      PlanningLoad load, Packing scratch, Ruin ruin, List<Integer> out, Random random) {
+  /** Whether the units that are out have each been given a place, if there is one. */
+  static boolean recreate(
+      Packing scratch, Ruin ruin, List<Integer> out, Random random, @Nullable Prospect prospect) {
+    PackingProblem problem = scratch.problem();
     for (int unit : out) {
       scratch.assign(unit, null, Stance.ANY, scratch.rankOf(unit));
     }
     List<Integer> left = out;
     if (!ruin.refilled().isEmpty()) {
-      boolean roomy = load.problem().aim().fills() || (ruin.leavesHome() && random.nextBoolean());
+      boolean roomy = problem.aim().fills() || (ruin.leavesHome() && random.nextBoolean());
       left = new Refill(scratch, random, roomy).fill(ruin.refilled(), out, /* mayLook= */ true);
     }
-    new Construction(load.problem()).insert(scratch, left, random, BLINK, wild(random));
+    return new Construction(problem).insert(scratch, left, random, BLINK, wild(random), prospect);
+  }
+
+  private static Reassign reassigned(PlanningLoad load, Packing scratch, List<Integer> out) {
     List<Reassign.Change> changes = new ArrayList<>();
     for (int unit : out) {
       PlanningItem item = load.items().get(unit);

@@ -9,9 +9,6 @@ import kitstow.planner.model.Settings;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
-import org.optaplanner.core.impl.localsearch.scope.LocalSearchStepScope;
-import org.optaplanner.core.impl.phase.event.PhaseLifecycleListenerAdapter;
-import org.optaplanner.core.impl.phase.scope.AbstractStepScope;
 import org.optaplanner.core.impl.solver.DefaultSolver;
 
 /** One search with one seed, round after round, to be run in a thread of its own. */
@@ -75,12 +72,15 @@ final class SeedSearch implements Callable<PlanningLoad> {
       boolean settles = fills ? fillings++ % 2 == 0 : filled;
       PlanningLoad start =
           settles ? before.load() : startOf(budget.rounds(), before.load(), random, urgency, fills);
-      StepCount counted = new StepCount();
+      LateScores counted = new LateScores(round.lateness());
       PlanningLoad found = run(start, round, counted);
+      taken = counted.steps();
       if (round.aim() == Aim.FINE && mayBeBest(found)) {
-        found = run(found, budget.settling(counted.steps), counted);
+        Round settling = budget.settling(taken);
+        counted = new LateScores(settling.lateness());
+        found = run(found, settling, counted);
+        taken += counted.steps();
       }
-      taken = counted.steps;
       budget.spend(taken);
       countHome(found, urgency);
       offer(found);
@@ -153,7 +153,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
         : Shake.of(best, random);
   }
 
-  private PlanningLoad run(PlanningLoad start, Round round, StepCount counted) {
+  private PlanningLoad run(PlanningLoad start, Round round, LateScores counted) {
     DefaultSolver<PlanningLoad> built =
         (DefaultSolver<PlanningLoad>)
             SolverFactory.<PlanningLoad>create(SearchConfig.of(request.scenario(), round))
@@ -169,8 +169,10 @@ final class SeedSearch implements Callable<PlanningLoad> {
       return start;
     }
     start.problem().aim(round.aim());
+    start.problem().late(counted);
     PlanningLoad found = built.solve(start);
     start.problem().aim(Aim.ALL);
+    start.problem().late(null);
     scoreCalculations = before + calculationsOf(built);
     return found;
   }
@@ -208,17 +210,5 @@ final class SeedSearch implements Callable<PlanningLoad> {
   /** Plans scored, once the search has ended. */
   long scoreCalculations() {
     return scoreCalculations;
-  }
-
-  /** Counts the steps of local search. */
-  private static final class StepCount extends PhaseLifecycleListenerAdapter<PlanningLoad> {
-    private long steps;
-
-    @Override
-    public void stepEnded(AbstractStepScope<PlanningLoad> stepScope) {
-      if (stepScope instanceof LocalSearchStepScope) {
-        steps++;
-      }
-    }
   }
 }
