@@ -125,18 +125,18 @@ final class PackingProblem {
     return units;
   }
 
-  /** The first bays, and these with one module moved or left out. */
-  private List<Map<String, String>> bayChoices() {
+  /** Some bays, and these with one module moved or left out; who has its bay then is left out. */
+  List<Map<String, String>> bayChoices(Map<String, String> from) {
     List<Map<String, String>> choices = new ArrayList<>();
-    choices.add(firstBays(scenario));
+    choices.add(from);
     for (ModuleChoice choice : openModules(scenario)) {
       for (String bay : choice.bayIds()) {
-        Map<String, String> bays = new LinkedHashMap<>(firstBays(scenario));
+        Map<String, String> bays = new LinkedHashMap<>(from);
         bays.values().remove(bay);
         bays.put(choice.module().id(), bay);
         choices.add(bays);
       }
-      Map<String, String> without = new LinkedHashMap<>(firstBays(scenario));
+      Map<String, String> without = new LinkedHashMap<>(from);
       without.remove(choice.module().id());
       choices.add(without);
     }
@@ -147,7 +147,7 @@ final class PackingProblem {
   List<String> allSpaceIds() {
     Set<String> ids = new LinkedHashSet<>();
     boolean open = !openModules(scenario).isEmpty();
-    for (Map<String, String> choice : bayChoices()) {
+    for (Map<String, String> choice : bayChoices(firstBays(scenario))) {
       Rig rig = rig(choice).view().rig();
       ids.addAll(rig.spaces().keySet());
       for (Bay bay : rig.bays().values()) {
@@ -329,7 +329,7 @@ final class PackingProblem {
 
   private Map<String, Long> overWithoutGear() {
     Map<String, Long> least = null;
-    for (Map<String, String> bays : bayChoices()) {
+    for (Map<String, String> bays : bayChoices(firstBays(scenario))) {
       TripTable table = table(rig(bays), new boolean[units.size()]);
       Map<String, Long> over = new LoadSums(table, units.size(), Map.of()).overByLimit();
       if (least == null) {

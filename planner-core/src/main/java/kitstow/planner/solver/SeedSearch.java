@@ -58,6 +58,10 @@ final class SeedSearch implements Callable<PlanningLoad> {
     PlanningLoad first = PlanSearch.construct(problem, request.start().orElse(null));
     offer(first);
     progress.better(PlanningMapper.toBest(first, seed, request.steps(), 1L));
+    PlanningLoad elsewhere = BayTrials.best(first, new Random(seed), () -> stopped);
+    if (offer(elsewhere)) {
+      progress.better(PlanningMapper.toBest(elsewhere, seed, request.steps(), 1L));
+    }
     Budget budget = new Budget(seed, request.steps(), request.seconds(), nanos);
     Random random = new Random(seed);
     int[] urgency = new int[problem.units().size()];
