@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kitstow.planner.model.Bay;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.Item;
@@ -13,6 +14,7 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
+import kitstow.planner.model.Rig;
 import kitstow.planner.model.Space;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.Mend.What;
@@ -158,7 +160,10 @@ final class Changes {
     return changes;
   }
 
-  /** A module in every other bay it may stand in and that is free, with what is in it. */
+  /**
+   * A module in every other bay it may stand in and that is free, with what is in it, as long as
+   * all else that is aboard keeps its space: the floor a module comes to stand on is none.
+   */
   List<Change> movesOf(FittedModule module) {
     List<Change> changes = new ArrayList<>();
     String id = module.module().id();
@@ -167,6 +172,9 @@ final class Changes {
         if (choice.module().id().equals(id) && isFree(bay, id)) {
           Map<String, String> bays = new LinkedHashMap<>(loading.plan().moduleBays());
           bays.put(id, bay);
+          if (!keepsSpaces(bays)) {
+            continue;
+          }
           changes.add(
               new Change(
                   List.of(
@@ -183,6 +191,16 @@ final class Changes {
       }
     }
     return changes;
+  }
+
+  private boolean keepsSpaces(Map<String, String> bays) {
+    Set<String> there = Rig.of(loading.scenario(), bays).spaces().keySet();
+    for (PlacedItem unit : loading.placed().values()) {
+      if (!there.contains(unit.space().id())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether a bay is there, not taken and not on the module itself. */

@@ -8,11 +8,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import kitstow.planner.geometry.Turn;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
 import kitstow.planner.model.Need;
+import kitstow.planner.model.Placement;
 import kitstow.planner.model.Scenario;
+import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.testkit.RigBuilder;
 import kitstow.planner.testkit.Rigs;
 import org.junit.jupiter.api.Test;
@@ -26,9 +29,11 @@ class ChangesTest {
           .items(anItem("case"))
           .scenario();
 
-  private static List<String> baysFor(String moduleId, Map<String, String> moduleBays) {
+  private static List<String> baysFor(
+      String moduleId, Map<String, String> moduleBays, Placement... placements) {
     Loading loading =
-        Loading.of(SCENARIO, new LoadPlan("test", moduleBays, List.of(), LoadPlan.Origin.HAND));
+        Loading.of(
+            SCENARIO, new LoadPlan("test", moduleBays, List.of(placements), LoadPlan.Origin.HAND));
     FittedModule module = loading.rig().modules().get(moduleId);
     return new Changes(loading)
         .movesOf(module).stream().map(change -> change.last().to()).collect(Collectors.toList());
@@ -47,5 +52,14 @@ class ChangesTest {
     assertThat(baysFor("slide", Map.of("slide", Rigs.FRONT_BAY))).containsExactly(Rigs.REAR_BAY);
     assertThat(baysFor("drawer", Map.of("drawer", Rigs.REAR_BAY, "slide", "drawer/deck")))
         .containsExactly(Rigs.FRONT_BAY);
+  }
+
+  @Test
+  void aModuleIsNotMovedOntoTheFloorThatGearStandsOn() {
+    Map<String, String> both = Map.of("slide", Rigs.FRONT_BAY, "drawer", Rigs.REAR_BAY);
+    Placement onTheDeck =
+        new Placement("case", 1, "drawer/deck", 0, Turn.LWH, new SpacePointMm(0, 0, 0));
+
+    assertThat(baysFor("slide", both, onTheDeck)).isEmpty();
   }
 }
