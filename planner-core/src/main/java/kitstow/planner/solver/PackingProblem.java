@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import kitstow.planner.geometry.SizeMm;
@@ -28,6 +29,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What does not change during one search: the scenario, its units, and rigs seen so far. */
 final class PackingProblem {
+  /** Of so many choices of any bays for a module that may be left out one leaves it out. */
+  private static final int LEFT_OUT = 4;
+
   private static final int MOST_RIGS = 64;
   private static final int MOST_TABLES = 512;
 
@@ -125,22 +129,60 @@ final class PackingProblem {
     return units;
   }
 
-  /** Some bays, and these with one module moved or left out; who has its bay then is left out. */
+  /**
+   * Some bays, and these with one module moved or left out. Who had its bay is left out then, and
+   * so is what stands in a module that is.
+   */
   List<Map<String, String>> bayChoices(Map<String, String> from) {
     List<Map<String, String>> choices = new ArrayList<>();
     choices.add(from);
     for (ModuleChoice choice : openModules(scenario)) {
+      String id = choice.module().id();
       for (String bay : choice.bayIds()) {
         Map<String, String> bays = new LinkedHashMap<>(from);
         bays.values().remove(bay);
-        bays.put(choice.module().id(), bay);
-        choices.add(bays);
+        bays.put(id, bay);
+        choices.add(hosted(bays));
       }
       Map<String, String> without = new LinkedHashMap<>(from);
-      without.remove(choice.module().id());
-      choices.add(without);
+      without.remove(id);
+      choices.add(hosted(without));
     }
     return choices;
+  }
+
+  /**
+   * Without modules whose bay is on one that is left out, and without what would stand in those.
+   */
+  private static Map<String, String> hosted(Map<String, String> bays) {
+    Map<String, String> left = new LinkedHashMap<>(bays);
+    boolean fewer = true;
+    while (fewer) {
+      fewer =
+          left.values()
+              .removeIf(
+                  bay ->
+                      bay.contains("/") && !left.containsKey(bay.substring(0, bay.indexOf('/'))));
+    }
+    return left;
+  }
+
+  /**
+   * Some bay for each free module in turn, as far as it is free, or none where it may have none.
+   */
+  Map<String, String> anyBays(Random random) {
+    Map<String, String> bays = new LinkedHashMap<>(firstBays(scenario));
+    List<ModuleChoice> open = openModules(scenario);
+    open.forEach(choice -> bays.remove(choice.module().id()));
+    for (ModuleChoice choice : open) {
+      List<String> free = new ArrayList<>(choice.bayIds());
+      free.removeIf(bays::containsValue);
+      boolean out = choice.need() != Need.MUST && random.nextInt(LEFT_OUT) == 0;
+      if (!free.isEmpty() && !out) {
+        bays.put(choice.module().id(), free.get(random.nextInt(free.size())));
+      }
+    }
+    return hosted(bays);
   }
 
   /** Ids of all spaces that some choice of bays can have, empty bays among them. */
