@@ -14,7 +14,7 @@ import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
  */
 final class BayTrials {
   /** Packings tried at most with one module elsewhere. */
-  private static final int MOST = 30;
+  private static final int MOST = 20;
 
   /** Bays drawn for all free modules at once, after that. */
   private static final int DRAWN = 200;
@@ -46,7 +46,9 @@ final class BayTrials {
     }
     BayTrials trials = new BayTrials(first, random);
     trials.oneElsewhere(stopped);
-    trials.allDrawn(stopped);
+    if (trials.score.hardScore(0) < 0L) {
+      trials.allDrawn(stopped);
+    }
     Packing best = trials.best;
     return best == null ? first : PlanningMapper.toPlanning(first.problem(), best);
   }
@@ -66,7 +68,7 @@ final class BayTrials {
     }
   }
 
-  /** Modules may be in each other's way as long as but one of them has gone elsewhere. */
+  /** Where modules are in each other's way as long as but one of them goes elsewhere. */
   private void allDrawn(BooleanSupplier stopped) {
     int tried = 0;
     for (int i = 0; i < DRAWN && tried < MOST_DRAWN && !stopped.getAsBoolean(); i++) {

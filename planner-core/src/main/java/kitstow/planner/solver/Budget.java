@@ -94,6 +94,12 @@ final class Budget {
     return new Round(seed + 7919L * (rounds + fillings), 0, QUICK, left, 10L * QUICK);
   }
 
+  /** A round like the first, from a plan that there is. */
+  Round quickAgain() {
+    long left = Math.max(0L, steps - stepsTaken);
+    return new Round(seed, /* restarts= */ 0, QUICKEST, left, FIRST_PATIENCE);
+  }
+
   /** Number of rounds so far in which everything counted. */
   int rounds() {
     return rounds;

@@ -59,9 +59,6 @@ final class SeedSearch implements Callable<PlanningLoad> {
     offer(first);
     progress.better(PlanningMapper.toBest(first, seed, request.steps(), 1L));
     PlanningLoad elsewhere = BayTrials.best(first, new Random(seed), () -> stopped);
-    if (offer(elsewhere)) {
-      progress.better(PlanningMapper.toBest(elsewhere, seed, request.steps(), 1L));
-    }
     Budget budget = new Budget(seed, request.steps(), request.seconds(), nanos);
     Random random = new Random(seed);
     int[] urgency = new int[problem.units().size()];
@@ -88,6 +85,9 @@ final class SeedSearch implements Callable<PlanningLoad> {
       budget.spend(taken);
       countHome(found, urgency);
       offer(found);
+      if (budget.rounds() == 1 && elsewhere != first) {
+        taken += tryElsewhere(elsewhere, budget);
+      }
       filled = fills && best().score().compareTo(before.score()) > 0;
     } while (taken > 0L
         && !stopped
@@ -96,6 +96,20 @@ final class SeedSearch implements Callable<PlanningLoad> {
     // The round that found it may have counted otherwise.
     best().load().setScore(best().score());
     return best().load();
+  }
+
+  /**
+   * A quick round from a plan with other bays, beside the one from the first plan: which bays are
+   * better is told by what comes of them, not by how they begin.
+   *
+   * @return steps it took
+   */
+  private long tryElsewhere(PlanningLoad elsewhere, Budget budget) {
+    Round round = budget.quickAgain();
+    LateScores counted = new LateScores(round.lateness());
+    offer(run(elsewhere, round, counted));
+    budget.spend(counted.steps());
+    return counted.steps();
   }
 
   private Best best() {
