@@ -63,6 +63,11 @@ public record BoxMm(int minXMm, int minYMm, int minZMm, int maxXMm, int maxYMm, 
     return maxZMm - minZMm;
   }
 
+  /** Volume in cubic millimetres. */
+  public long volumeMm3() {
+    return (long) lengthMm() * widthMm() * heightMm();
+  }
+
   /** Front, left, lower corner. */
   public PointMm corner() {
     return new PointMm(minXMm, minYMm, minZMm);

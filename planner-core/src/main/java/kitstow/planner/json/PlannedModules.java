@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kitstow.planner.model.Bay;
 import kitstow.planner.model.BaySpec;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Rig;
@@ -79,13 +78,7 @@ final class PlannedModules {
   /** What can be there: bays left empty, what is there without modules, and each of them fitted. */
   private Names possible(Scenario known) {
     Names names = new Names(faults, "spaces that the modules can give in any of their bays");
-    Rig bare = Rig.of(known, Map.of());
-    bare.spaces().keySet().forEach(names::add);
-    for (Bay bay : bare.bays().values()) {
-      if (bay.spaceWhenEmpty()) {
-        names.add(bay.id());
-      }
-    }
+    Rig.of(known, Map.of()).possibleSpaceIds().forEach(names::add);
     for (ModuleChoice choice : known.modules()) {
       String id = choice.module().id();
       choice.module().spaces().forEach(space -> names.add(id + "/" + space.id()));

@@ -1,7 +1,9 @@
 package kitstow.planner.model;
 
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A scenario with its modules in their bays: every bay, module, space, door and tank in its place
@@ -50,6 +52,17 @@ public final class Rig {
     new Mounting(scenario, parts).addModules(moduleBays);
     parts.addEmptyBays();
     return new Rig(scenario, parts);
+  }
+
+  /** Ids of the spaces there are, and of the bays that are spaces of their own when left empty. */
+  public Set<String> possibleSpaceIds() {
+    Set<String> ids = new LinkedHashSet<>(spaces.keySet());
+    for (Bay bay : bays.values()) {
+      if (bay.spaceWhenEmpty()) {
+        ids.add(bay.id());
+      }
+    }
+    return ids;
   }
 
   /** The scenario this rig was made of. */

@@ -27,15 +27,19 @@ final class RigParts {
     List<Space> there = new ArrayList<>(spaces.values());
     List<Bay> open = new ArrayList<>();
     for (Bay bay : bays.values()) {
-      boolean cutUp = hasParts(bay) && (isReachedInto(bay) || isSharedWithAny(bay, there));
+      boolean cutUp =
+          hasParts(bay)
+              && (isReachedInto(bay) || there.stream().anyMatch(space -> reachesInto(space, bay)));
       if (bay.spaceWhenEmpty() && !isTaken(bay) && !cutUp) {
         open.add(bay);
       }
     }
     List<Bay> chosen = new ArrayList<>();
-    open.sort(Comparator.comparingLong((Bay bay) -> -volumeMm3(bay.box())));
+    open.sort(Comparator.comparingLong((Bay bay) -> -bay.box().volumeMm3()));
     for (Bay bay : open) {
-      if (!isPartOfAny(bay, chosen) && !isStoodFor(bay, there)) {
+      boolean isPart = chosen.stream().anyMatch(whole -> isPart(bay, whole));
+      boolean isStoodFor = there.stream().anyMatch(space -> standsFor(space, bay));
+      if (!isPart && !isStoodFor) {
         chosen.add(bay);
       }
     }
@@ -65,12 +69,7 @@ final class RigParts {
   }
 
   private boolean hasParts(Bay bay) {
-    for (Bay other : bays.values()) {
-      if (other.spaceWhenEmpty() && isPart(other, bay)) {
-        return true;
-      }
-    }
-    return false;
+    return bays.values().stream().anyMatch(other -> other.spaceWhenEmpty() && isPart(other, bay));
   }
 
   private boolean isReachedInto(Bay bay) {
@@ -84,37 +83,18 @@ final class RigParts {
     return false;
   }
 
-  private static boolean isSharedWithAny(Bay bay, List<Space> there) {
-    for (Space space : there) {
-      if (space.hostId().equals(bay.hostId()) && Boxes.overlap(space.box(), bay.box())) {
-        return true;
-      }
-    }
-    return false;
+  private static boolean reachesInto(Space space, Bay bay) {
+    return space.hostId().equals(bay.hostId()) && Boxes.overlap(space.box(), bay.box());
   }
 
-  private static boolean isPartOfAny(Bay bay, List<Bay> others) {
-    for (Bay other : others) {
-      if (isPart(bay, other)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static boolean isStoodFor(Bay bay, List<Space> there) {
-    for (Space space : there) {
-      if (space.hostId().equals(bay.hostId()) && holdsMiddle(space.box(), bay.box())) {
-        return true;
-      }
-    }
-    return false;
+  private static boolean standsFor(Space space, Bay bay) {
+    return space.hostId().equals(bay.hostId()) && holdsMiddle(space.box(), bay.box());
   }
 
   /** Whether a bay has its middle in a larger one of the same host. */
   private static boolean isPart(Bay bay, Bay whole) {
     return bay.hostId().equals(whole.hostId())
-        && volumeMm3(bay.box()) < volumeMm3(whole.box())
+        && bay.box().volumeMm3() < whole.box().volumeMm3()
         && holdsMiddle(whole.box(), bay.box());
   }
 
@@ -122,10 +102,6 @@ final class RigParts {
     return isBetween(part.minXMm() + part.maxXMm(), whole.minXMm(), whole.maxXMm())
         && isBetween(part.minYMm() + part.maxYMm(), whole.minYMm(), whole.maxYMm())
         && isBetween(part.minZMm() + part.maxZMm(), whole.minZMm(), whole.maxZMm());
-  }
-
-  private static long volumeMm3(BoxMm box) {
-    return (long) box.lengthMm() * box.widthMm() * box.heightMm();
   }
 
   private static boolean isBetween(int twice, int from, int to) {

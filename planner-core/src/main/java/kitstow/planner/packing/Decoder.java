@@ -105,9 +105,8 @@ public final class Decoder {
     if (poses == 0L) {
       return new Found(Optional.empty(), barredAnyway(wanted, at));
     }
-    BoxMm room = at.room();
-    long volume = (long) room.lengthMm() * room.widthMm() * room.heightMm();
-    if (ground.filledMm3(site) + wanted.poses().get(0).size().volumeMm3() > volume) {
+    long volumeMm3 = wanted.poses().get(0).size().volumeMm3();
+    if (ground.filledMm3(site) + volumeMm3 > at.room().volumeMm3()) {
       return new Found(Optional.empty(), RuleId.NO_OVERLAP);
     }
     Scene scene = ground.scene(site);

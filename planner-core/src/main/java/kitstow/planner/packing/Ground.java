@@ -95,8 +95,7 @@ public final class Ground {
     if (scene != null) {
       scene.add(item);
     }
-    BoxMm box = item.box();
-    filledMm3[site] += (long) box.lengthMm() * box.widthMm() * box.heightMm();
+    filledMm3[site] += item.box().volumeMm3();
     demanding[site] += item.item().keepClear().isEmpty() ? 0 : 1;
     long its = printOf(item, site, kind);
     print[site] ^= its;

@@ -70,7 +70,7 @@ final class Budget {
     long left = steps - stepsTaken;
     if (rounds == 0) {
       rounds++;
-      return new Round(seed, RESTARTS, QUICKEST, left, FIRST_PATIENCE);
+      return quickest(RESTARTS);
     }
     long expected = (long) expectedSteps();
     long roundSeed = seed + 7919L * (rounds + fillings);
@@ -96,8 +96,11 @@ final class Budget {
 
   /** A round like the first, from a plan that there is. */
   Round quickAgain() {
-    long left = Math.max(0L, steps - stepsTaken);
-    return new Round(seed, /* restarts= */ 0, QUICKEST, left, FIRST_PATIENCE);
+    return quickest(/* restarts= */ 0);
+  }
+
+  private Round quickest(int restarts) {
+    return new Round(seed, restarts, QUICKEST, Math.max(0L, steps - stepsTaken), FIRST_PATIENCE);
   }
 
   /** Number of rounds so far in which everything counted. */

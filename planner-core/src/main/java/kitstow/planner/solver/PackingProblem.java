@@ -11,7 +11,6 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import kitstow.planner.geometry.SizeMm;
-import kitstow.planner.model.Bay;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
@@ -191,12 +190,7 @@ final class PackingProblem {
     boolean open = !openModules(scenario).isEmpty();
     for (Map<String, String> choice : bayChoices(firstBays(scenario))) {
       Rig rig = rig(choice).view().rig();
-      ids.addAll(rig.spaces().keySet());
-      for (Bay bay : rig.bays().values()) {
-        if (open && bay.spaceWhenEmpty()) {
-          ids.add(bay.id());
-        }
-      }
+      ids.addAll(open ? rig.possibleSpaceIds() : rig.spaces().keySet());
     }
     return new ArrayList<>(ids);
   }
