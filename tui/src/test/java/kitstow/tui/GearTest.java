@@ -96,6 +96,20 @@ class GearTest {
     assertThat(Run.of("gear", file(HEADER), "--csv").exitCode()).isEqualTo(ExitCode.BAD_INPUT);
   }
 
+  @Test
+  void aTableWithSemicolonsMayHaveCommasForDecimals() throws IOException {
+    String rows = "can,Water can,350,170,470,21.5,estimate,3,must,upright,12.5,,daily\n";
+    String commas =
+        (HEADER + rows).replace(",", ";").replace("21.5", "21,5").replace("12.5", "12,5");
+
+    Run run = Run.of("gear", file(commas));
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).isEqualTo(Run.of("gear", file(HEADER + rows)).out());
+    assertThat(Run.of("gear", file((HEADER + rows).replace("21.5", "\"21,5\""))).err())
+        .contains("column 6 (massKg): is the text \"21,5\"");
+  }
+
   private String file(String text) throws IOException {
     return Files.writeString(folder.resolve("list.csv"), text).toString();
   }

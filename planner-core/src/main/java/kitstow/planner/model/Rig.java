@@ -50,7 +50,7 @@ public final class Rig {
     RigParts parts = new RigParts();
     new FixedHosts(scenario, parts).addFixedHosts();
     new Mounting(scenario, parts).addModules(moduleBays);
-    parts.addEmptyBays();
+    new EmptyBays(parts, scenario.canopyBody()).addSpaces();
     return new Rig(scenario, parts);
   }
 

@@ -2,6 +2,7 @@ package kitstow.planner.model;
 
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.geometry.BoxMm;
 
 /**
  * Everything the planner is asked about, with all catalogue references resolved.
@@ -105,6 +106,11 @@ public record Scenario(
         trip,
         /* overrides= */ List.of(),
         /* stops= */ List.of());
+  }
+
+  /** The canopy as a body that nothing outside it may reach into, vehicle frame. */
+  public Optional<BoxMm> canopyBody() {
+    return tray.flatMap(under -> canopy.map(one -> one.outsideOn(under)));
   }
 
   /** The same scenario with another ute, or the same one loaded or weighed otherwise. */

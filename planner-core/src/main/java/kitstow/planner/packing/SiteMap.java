@@ -32,7 +32,7 @@ public final class SiteMap {
   /** The spaces of a rig, in its own order. */
   public static SiteMap of(Rig rig) {
     SiteMap map = new SiteMap();
-    Optional<BoxMm> canopy = CanopyBody.of(rig.scenario());
+    Optional<BoxMm> canopy = rig.scenario().canopyBody();
     PlacementJudge judge = new PlacementJudge(rig);
     for (Space space : rig.spaces().values()) {
       map.indexById.put(space.id(), map.sites.size());

@@ -10,7 +10,6 @@ import kitstow.planner.model.Loading;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Zone;
-import kitstow.planner.packing.CanopyBody;
 
 /** Gear and modules outside the canopy stay clear of its body. */
 final class CanopyClash implements PlanRule {
@@ -24,7 +23,7 @@ final class CanopyClash implements PlanRule {
   public List<Breach> breaches(Situation situation) {
     Loading loading = situation.loading();
     List<Breach> breaches = new ArrayList<>();
-    Optional<BoxMm> canopy = CanopyBody.of(loading.scenario());
+    Optional<BoxMm> canopy = loading.scenario().canopyBody();
     if (!canopy.isPresent()) {
       return breaches;
     }

@@ -8,6 +8,7 @@ import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Door;
 import kitstow.planner.model.Facing;
 import kitstow.planner.model.Tray;
+import kitstow.planner.model.Zone;
 
 /** The figures of trays, canopies and accessories as the ranges name them. */
 final class BodyFigures {
@@ -66,7 +67,8 @@ final class BodyFigures {
 
   private static void addBayRatings(List<BaySpec> bays, List<Figure> figures) {
     for (BaySpec bay : bays) {
-      bay.ratings().ifPresent(ratings -> figures.add(Figure.kg("bayKg", ratings.staticG())));
+      String name = bay.zone() == Zone.TRAY ? "deckKg" : "bayKg";
+      bay.ratings().ifPresent(ratings -> figures.add(Figure.kg(name, ratings.staticG())));
     }
   }
 }

@@ -31,7 +31,8 @@ final class BodyRanges {
         .exactly("widthMm", 1855, COMMON_PRACTICE)
         .with("deckDepthMm", 100, 160, OUR_CHOICE)
         .with("headboardHeightMm", 700, 900, COMMON_PRACTICE)
-        .exactly("bayKg", 100, OUR_CHOICE);
+        .exactly("bayKg", 100, OUR_CHOICE)
+        .with("deckKg", 400, 600, OUR_CHOICE);
   }
 
   /** Rear axle behind the front edge of a tray, which decides where its wheels are. */

@@ -94,6 +94,16 @@ record CatalogueRig(Ute ute, Tray tray, Canopy canopy) {
 
   /** The rig with modules in bays. */
   Rig with(List<FitOutModule> modules, Map<String, String> bayByModule) {
+    return with(Optional.of(canopy), modules, bayByModule);
+  }
+
+  /** The rig without its canopy, with modules in bays. */
+  Rig withoutCanopy(List<FitOutModule> modules, Map<String, String> bayByModule) {
+    return with(Optional.empty(), modules, bayByModule);
+  }
+
+  private Rig with(
+      Optional<Canopy> box, List<FitOutModule> modules, Map<String, String> bayByModule) {
     List<ModuleChoice> choices = new ArrayList<>();
     for (FitOutModule module : modules) {
       choices.add(
@@ -108,7 +118,7 @@ record CatalogueRig(Ute ute, Tray tray, Canopy canopy) {
             Settings.DEFAULTS,
             ute,
             Optional.of(tray),
-            Optional.of(canopy),
+            box,
             /* accessories= */ List.of(),
             /* uteBays= */ List.of(),
             /* trayBays= */ List.of(),

@@ -27,14 +27,20 @@ import org.apache.commons.csv.CSVRecord;
 /** A table of gear as comma-separated values, and its faults by line and column. */
 public final class GearCsv {
   private static final Pattern PATH = Pattern.compile("\\$\\.gear\\[(\\d+)\\][A-Za-z.]*");
+  private static final String KG = "Kg";
+
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).setRecordSeparator("\n").get();
+
+  /** A number with a comma for decimals, which a table with semicolons may have. */
+  private static final Pattern COMMA = Pattern.compile("(\\d+),(\\d+)");
 
   private final String name;
   private final InputFaults faults;
   private final List<Map<String, String>> rows = new ArrayList<>();
   private final List<Long> lines = new ArrayList<>();
   private List<String> header = List.of();
+  private boolean semicolons;
 
   private GearCsv(String name, InputFaults faults) {
     this.name = name;
@@ -68,7 +74,7 @@ public final class GearCsv {
   private void rows(String text) throws IOException {
     int end = text.indexOf('\n');
     String first = end < 0 ? text : text.substring(0, end);
-    boolean semicolons = first.indexOf(';') >= 0 && first.indexOf(',') < 0;
+    semicolons = first.indexOf(';') >= 0 && first.indexOf(',') < 0;
     CSVFormat format = FORMAT.builder().setDelimiter(semicolons ? ';' : ',').get();
     try (CSVParser parser = CSVParser.parse(text, format)) {
       Iterator<CSVRecord> records = parser.iterator();
@@ -115,7 +121,10 @@ public final class GearCsv {
     }
     for (String column : GearTable.COLUMNS) {
       if (!seen.contains(column) && !GearTable.OPTIONAL.contains(column)) {
-        faults.file(name + " line 1", "has no column " + column, "add it to the first line");
+        faults.file(
+            name + " line 1",
+            "has no column " + column,
+            "add it to the first line; gear SCENARIO --csv writes a table to begin with");
       }
     }
     header = names;
@@ -134,11 +143,16 @@ public final class GearCsv {
               "put quotation marks round a cell with a comma in it");
         }
       } else if (!cell.isEmpty() && GearTable.COLUMNS.contains(header.get(i))) {
-        row.putIfAbsent(header.get(i), cell);
+        row.putIfAbsent(header.get(i), semicolons ? withPoint(header.get(i), cell) : cell);
       }
     }
     rows.add(row);
     lines.add(line);
+  }
+
+  private static String withPoint(String column, String cell) {
+    Matcher number = COMMA.matcher(cell);
+    return column.endsWith(KG) && number.matches() ? number.replaceFirst("$1.$2") : cell;
   }
 
   private void fault(long line, int column, String message, String hint) {

@@ -48,9 +48,11 @@ public final class Bays {
         .findFirst();
   }
 
-  /** Whether nothing stands in a bay, nor reaches into it from another one. */
+  /**
+   * Whether nothing stands in a bay, nor reaches into it from another one, nor a canopy over it.
+   */
   public boolean isFree(Bay bay) {
-    return reachingInto(bay).isEmpty();
+    return reachingInto(bay).isEmpty() && !isBuiltOver(bay);
   }
 
   /** The modules that stand in a bay or reach into it from another one. */
@@ -67,15 +69,30 @@ public final class Bays {
     return Optional.ofNullable(rig.modules().get(module.id())).map(FittedModule::bay);
   }
 
-  /** Bays that are large enough for a module and not on itself, taken or not. */
+  /**
+   * Bays that are large enough for a module, not on itself and not where a canopy stands, taken or
+   * not.
+   */
   public List<Bay> taking(FitOutModule module) {
     List<Bay> taking = new ArrayList<>();
     for (Bay bay : rig.bays().values()) {
-      if (takes(bay, module.size()) && !rig.standsOn(bay, module.id())) {
+      if (takes(bay, module.size()) && !rig.standsOn(bay, module.id()) && !isBuiltOver(bay)) {
         taking.add(bay);
       }
     }
     return taking;
+  }
+
+  /** Whether the canopy is where the middle of a bay of the deck is. */
+  private boolean isBuiltOver(Bay bay) {
+    BoxMm box = bay.box();
+    int middleXMm = (box.minXMm() + box.maxXMm()) / 2;
+    return bay.hostId().equals(Rig.TRAY)
+        && rig.scenario()
+            .canopyBody()
+            .filter(body -> Boxes.overlap(body, box))
+            .filter(body -> body.minXMm() < middleXMm && middleXMm < body.maxXMm())
+            .isPresent();
   }
 
   /** Whether a module fits: its depth lies along the way the bay opens. */

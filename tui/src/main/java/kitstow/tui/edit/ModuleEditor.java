@@ -109,7 +109,7 @@ public final class ModuleEditor implements Editor {
     Map<String, String> planned = new LinkedHashMap<>(before.plan().moduleBays());
     Optional<String> old = Optional.ofNullable(planned.remove(module.id()));
     bay.ifPresent(to -> exchange(to, old, modules, planned));
-    return Tidy.plan(scenario.withModules(modules), Modules.standing(before.plan(), planned));
+    return Tidy.plan(before, scenario.withModules(modules), planned);
   }
 
   private List<String> bayIds(Optional<Bay> bay, String wish) {

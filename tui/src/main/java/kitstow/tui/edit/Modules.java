@@ -9,7 +9,6 @@ import java.util.Optional;
 import kitstow.planner.model.Bay;
 import kitstow.planner.model.FitOutModule;
 import kitstow.planner.model.Item;
-import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.Pin;
@@ -73,8 +72,7 @@ public final class Modules {
           Map<String, String> planned = new LinkedHashMap<>(design.plan().moduleBays());
           planned.put(id, bay.id());
           return Tidy.plan(
-              scenario.withModules(modules).withTrip(scenario.trailers(), trip),
-              standing(design.plan(), planned));
+              design, scenario.withModules(modules).withTrip(scenario.trailers(), trip), planned);
         });
   }
 
@@ -82,10 +80,6 @@ public final class Modules {
   private static int rank(Bay bay, int roofZMm) {
     boolean rack = bay.zone() == Zone.TRAY && bay.box().minZMm() >= roofZMm;
     return 2 * LIKELY.indexOf(rack ? Zone.CANOPY_ROOF : bay.zone()) + (rack ? 1 : 0);
-  }
-
-  static LoadPlan standing(LoadPlan plan, Map<String, String> moduleBays) {
-    return new LoadPlan(plan.scenarioId(), moduleBays, plan.placements(), LoadPlan.Origin.HAND);
   }
 
   /** Without a module; what was in it is at home, pins to it are off, its tanks are not used. */
@@ -107,8 +101,9 @@ public final class Modules {
     }
     Trip trip = Supplies.without(scenario.trip(), name -> name.startsWith(inside));
     return Tidy.plan(
+        design,
         scenario.withModules(modules).withItems(items).withTrip(scenario.trailers(), trip),
-        design.plan());
+        design.plan().moduleBays());
   }
 
   /** Why a module cannot be taken out. */

@@ -12,6 +12,7 @@ import kitstow.planner.json.ScenarioWriter;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
+import kitstow.planner.model.Loading;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Rig;
@@ -42,6 +43,20 @@ public final class Tidy {
       }
     }
     return new Design(scenario, new LoadPlan(plan.scenarioId(), bays, kept, LoadPlan.Origin.HAND));
+  }
+
+  /**
+   * The same with modules elsewhere; gear stays where it stands if there is still a space around
+   * it, whatever that is called now.
+   *
+   * @param planned bays by module
+   */
+  public static Design plan(Design before, Scenario scenario, Map<String, String> planned) {
+    Loading loading = Loading.of(before.scenario(), before.plan());
+    Rig rig = Rig.of(scenario, bays(scenario, planned));
+    String id = before.plan().scenarioId();
+    List<Placement> lines = InPlace.on(loading, rig);
+    return plan(scenario, new LoadPlan(id, planned, lines, LoadPlan.Origin.HAND));
   }
 
   /** Bays by module, without those that are not there or taken. */

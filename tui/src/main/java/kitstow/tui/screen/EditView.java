@@ -80,12 +80,12 @@ final class EditView {
     return at < texts.size() ? texts.get(at) : "";
   }
 
-  /** The bays in which nothing stands. */
+  /** The bays that nothing stands in or reaches into. */
   private static List<String> empty(Work work, int columns) {
     Bays bays = new Bays(work.design());
     List<String> names = new ArrayList<>();
     for (Bay bay : work.loading().rig().bays().values()) {
-      if (bays.in(bay.id()).isEmpty()) {
+      if (bays.isFree(bay)) {
         names.add(bays.name(bay.id()));
       }
     }
