@@ -67,7 +67,6 @@ final class Budget {
    * @param filled whether more has just gone in, so that the plan has not settled yet
    */
   Round next(boolean home, boolean filled) {
-    long left = steps - stepsTaken;
     if (rounds == 0) {
       rounds++;
       return quickest(RESTARTS);
@@ -76,22 +75,17 @@ final class Budget {
     long roundSeed = seed + 7919L * (rounds + fillings);
     if (home && !filled && fillings < rounds) {
       Aim aim = fillings++ % BY_TURNS < BY_TURNS / 2 ? Aim.ROOM : Aim.VALUE;
-      return new Round(roundSeed, 0, QUICK, left, PATIENCE, aim);
+      return new Round(roundSeed, 0, QUICK, left(), PATIENCE, aim);
     }
     int number = rounds++;
     double share = number == 1 || filled ? LATENESS_SHARE : LATENESS_SHARE / 2.0;
     int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, share * expected));
-    return new Round(roundSeed, 0, lateness, left, 8L * lateness + 10L * QUICK, Aim.FINE);
+    return new Round(roundSeed, 0, lateness, left(), 8L * lateness + 10L * QUICK, Aim.FINE);
   }
 
-  /**
-   * A quick round after one with fine steps, for what those pay no heed to.
-   *
-   * @param taken steps of the round before
-   */
-  Round settling(long taken) {
-    long left = Math.max(0L, steps - stepsTaken - taken);
-    return new Round(seed + 7919L * (rounds + fillings), 0, QUICK, left, 10L * QUICK);
+  /** A quick round after one with fine steps, for what those pay no heed to. */
+  Round settling() {
+    return new Round(seed + 7919L * (rounds + fillings), 0, QUICK, left(), 10L * QUICK);
   }
 
   /** A round like the first, from a plan that there is. */
@@ -100,12 +94,21 @@ final class Budget {
   }
 
   private Round quickest(int restarts) {
-    return new Round(seed, restarts, QUICKEST, Math.max(0L, steps - stepsTaken), FIRST_PATIENCE);
+    return new Round(seed, restarts, QUICKEST, left(), FIRST_PATIENCE);
+  }
+
+  private long left() {
+    return Math.max(0L, steps - stepsTaken);
   }
 
   /** Number of rounds so far in which everything counted. */
   int rounds() {
     return rounds;
+  }
+
+  /** Steps of all rounds so far. */
+  long stepsTaken() {
+    return stepsTaken;
   }
 
   /** Counts the steps of a round. */

@@ -1,5 +1,6 @@
 package kitstow.planner.solver;
 
+import java.util.BitSet;
 import java.util.List;
 import kitstow.planner.model.Need;
 import org.jspecify.annotations.Nullable;
@@ -33,8 +34,10 @@ final class Prospect {
       return null;
     }
     Prospect prospect = new Prospect(packing, late);
+    BitSet yetToCome = new BitSet();
+    tried.forEach(yetToCome::set);
     for (int unit = 0; unit < packing.problem().units().size(); unit++) {
-      if (packing.placeOf(unit) == null && !tried.contains(unit)) {
+      if (packing.placeOf(unit) == null && !yetToCome.get(unit)) {
         prospect.lose(unit);
       }
     }

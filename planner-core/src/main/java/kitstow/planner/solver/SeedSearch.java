@@ -65,51 +65,33 @@ final class SeedSearch implements Callable<PlanningLoad> {
     NearFloor nearFloor = new NearFloor(request.scenario());
     boolean filled = false;
     int fillings = 0;
-    long taken;
+    long spentBefore;
     do {
+      spentBefore = budget.stepsTaken();
       Best before = best();
       Round round = budget.next(leavesHome(before.load()), filled);
       boolean fills = round.aim().fills();
       boolean settles = fills ? fillings++ % 2 == 0 : filled;
       PlanningLoad start =
           settles ? before.load() : startOf(budget.rounds(), before.load(), random, urgency, fills);
-      LateScores counted = new LateScores(round.lateness());
-      PlanningLoad found = run(start, round, counted);
-      taken = counted.steps();
+      PlanningLoad found = run(start, round, budget);
       if (round.aim() == Aim.FINE && mayBeBest(found)) {
-        Round settling = budget.settling(taken);
-        counted = new LateScores(settling.lateness());
-        found = run(found, settling, counted);
-        taken += counted.steps();
+        found = run(found, budget.settling(), budget);
       }
-      budget.spend(taken);
       countHome(found, urgency);
       offer(found);
       if (budget.rounds() == 1 && elsewhere != first) {
-        taken += tryElsewhere(elsewhere, budget);
+        // Which bays are better is told by what comes of them, not by how they begin.
+        offer(run(elsewhere, budget.quickAgain(), budget));
       }
       filled = fills && best().score().compareTo(before.score()) > 0;
-    } while (taken > 0L
+    } while (budget.stepsTaken() > spentBefore
         && !stopped
         && !budget.spent()
         && (filled || !nearFloor.holds(problem.packingOf(best().load()))));
     // The round that found it may have counted otherwise.
     best().load().setScore(best().score());
     return best().load();
-  }
-
-  /**
-   * A quick round from a plan with other bays, beside the one from the first plan: which bays are
-   * better is told by what comes of them, not by how they begin.
-   *
-   * @return steps it took
-   */
-  private long tryElsewhere(PlanningLoad elsewhere, Budget budget) {
-    Round round = budget.quickAgain();
-    LateScores counted = new LateScores(round.lateness());
-    offer(run(elsewhere, round, counted));
-    budget.spend(counted.steps());
-    return counted.steps();
   }
 
   private Best best() {
@@ -171,7 +153,8 @@ final class SeedSearch implements Callable<PlanningLoad> {
         : Shake.of(best, random);
   }
 
-  private PlanningLoad run(PlanningLoad start, Round round, LateScores counted) {
+  /** What a round makes of a plan; its steps are spent. */
+  private PlanningLoad run(PlanningLoad start, Round round, Budget budget) {
     DefaultSolver<PlanningLoad> built =
         (DefaultSolver<PlanningLoad>)
             SolverFactory.<PlanningLoad>create(SearchConfig.of(request.scenario(), round))
@@ -179,7 +162,8 @@ final class SeedSearch implements Callable<PlanningLoad> {
     long before = scoreCalculations;
     // Searches side by side would quarrel over the names of their meters, and say so to the user.
     built.setMonitorTagMap(Map.of("search", Long.toString(RUNS.incrementAndGet())));
-    built.addPhaseLifecycleListener(counted);
+    LateScores late = new LateScores(round.lateness());
+    built.addPhaseLifecycleListener(late);
     built.addEventListener(
         event -> tell(event.getNewBestSolution(), round, before + calculationsOf(built)));
     solver = built;
@@ -187,11 +171,12 @@ final class SeedSearch implements Callable<PlanningLoad> {
       return start;
     }
     start.problem().aim(round.aim());
-    start.problem().late(counted);
+    start.problem().late(late);
     PlanningLoad found = built.solve(start);
     start.problem().aim(Aim.ALL);
     start.problem().late(null);
     scoreCalculations = before + calculationsOf(built);
+    budget.spend(late.steps());
     return found;
   }
 

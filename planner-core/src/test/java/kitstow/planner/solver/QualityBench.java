@@ -23,8 +23,9 @@ import org.junit.jupiter.api.Test;
  * searched with a few seeds, two searches side by side, by the processor time of each: quality over
  * time, how soon a run is near the best of all, and how far the floor is below the best, with what
  * each part of the floor adds. {@code -Dkitstow.seeds=N}, {@code -Dkitstow.seconds=N} and {@code
- * -Dkitstow.rigs=N} change how many; {@code -Dkitstow.crowded=N} adds generated scenarios with
- * about twice as much gear as goes in.
+ * -Dkitstow.rigs=N} change how many; {@code -Dkitstow.longer=N} lets as many searches of a minute
+ * each have a say in what is best; {@code -Dkitstow.crowded=N} adds generated scenarios with about
+ * twice as much gear as goes in.
  */
 @Tag("quality")
 class QualityBench {
@@ -32,6 +33,8 @@ class QualityBench {
   private static final int SECONDS = Integer.getInteger("kitstow.seconds", 30);
   private static final int RIGS = Integer.getInteger("kitstow.rigs", 20);
   private static final int CROWDED = Integer.getInteger("kitstow.crowded", 0);
+  private static final int LONGER = Integer.getInteger("kitstow.longer", 0);
+  private static final double LONGER_SECONDS = 60.0;
   private static final int SIDE_BY_SIDE = 2;
 
   /** Rigs into which nearly all of their gear goes. */
@@ -71,6 +74,14 @@ class QualityBench {
               return true;
             });
       }
+      for (long seed = 1L; seed <= LONGER; seed++) {
+        long own = seed;
+        runs.add(
+            () -> {
+              rig.runLonger(own, LONGER_SECONDS);
+              return true;
+            });
+      }
       for (Future<Boolean> run : threads.invokeAll(runs)) {
         assertThat(run.get()).isTrue();
       }
@@ -81,9 +92,11 @@ class QualityBench {
     times.sort(Comparator.naturalOrder());
     System.out.printf(
         Locale.ROOT,
-        "median time to within 1 %% of the best of %d runs of %d s: %.1f s; %d of %d runs never%n",
+        "median time to within 1 %% of the best of %d runs of %d s and %d of a minute: %.1f s;"
+            + " %d of %d runs never%n",
         SEEDS,
         SECONDS,
+        LONGER,
         RigQuality.median(times),
         times.stream().filter(time -> time >= SECONDS).count(),
         times.size());

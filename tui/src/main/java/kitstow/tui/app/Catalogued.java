@@ -3,7 +3,9 @@ package kitstow.tui.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.model.Accessory;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.FitOutModule;
 import kitstow.planner.model.Item;
@@ -47,6 +49,13 @@ public final class Catalogued {
         for (FitOutModule module : catalogue.modules()) {
           long massG = module.fixed().massG() + module.moving().massG();
           all.add(new Entry(module.id(), module.title(), massG, module.size()));
+        }
+      }
+      case ACCESSORY -> {
+        for (Accessory one : catalogue.accessories()) {
+          BoxMm box = one.box();
+          SizeMm size = new SizeMm(box.lengthMm(), box.widthMm(), box.heightMm());
+          all.add(new Entry(one.id(), one.title(), one.mass().massG(), size));
         }
       }
     }

@@ -28,7 +28,9 @@ public record EditRow(Part part, String id) {
     /** What a tank holds. */
     TANK("Tanks", ""),
     /** A module. */
-    MODULE("Modules", "a module from the catalogue");
+    MODULE("Modules", "a module from the catalogue"),
+    /** A fixed addition. */
+    ACCESSORY("Accessories", "an accessory from the catalogue");
 
     private final String title;
     private final String more;

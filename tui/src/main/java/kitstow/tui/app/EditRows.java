@@ -3,6 +3,7 @@ package kitstow.tui.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitstow.planner.model.Accessory;
 import kitstow.planner.model.Leg;
 import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.Person;
@@ -18,7 +19,7 @@ public final class EditRows {
   private static final List<Part> TRIP =
       List.of(Part.PERSON, Part.LEG, Part.TRAILER, Part.USE, Part.NAME);
   private static final List<Part> UTE =
-      List.of(Part.VEHICLE, Part.MODULE, Part.TANK, Part.PART, Part.WEIGHING);
+      List.of(Part.VEHICLE, Part.MODULE, Part.TANK, Part.ACCESSORY, Part.PART, Part.WEIGHING);
 
   private EditRows() {}
 
@@ -50,6 +51,7 @@ public final class EditRows {
       case PART -> scenario.ute().parts().stream().map(RemovablePart::id).toList();
       case TANK -> TankEditor.all(scenario).stream().map(Tank::id).toList();
       case MODULE -> scenario.modules().stream().map(choice -> choice.module().id()).toList();
+      case ACCESSORY -> scenario.accessories().stream().map(Accessory::id).toList();
       case NAME, USE, WEIGHING, VEHICLE -> List.of(part.title());
     };
   }
@@ -90,6 +92,11 @@ public final class EditRows {
   /** The tank of an id. */
   public static Optional<Tank> tank(Scenario scenario, String id) {
     return TankEditor.all(scenario).stream().filter(one -> one.id().equals(id)).findFirst();
+  }
+
+  /** The accessory of an id. */
+  public static Optional<Accessory> accessory(Scenario scenario, String id) {
+    return scenario.accessories().stream().filter(one -> one.id().equals(id)).findFirst();
   }
 
   /** The module of an id. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import kitstow.planner.model.Leg;
 import kitstow.planner.model.Scenario;
 import kitstow.tui.app.EditRow.Part;
+import kitstow.tui.edit.AccessoryEditor;
 import kitstow.tui.edit.BodyEditor;
 import kitstow.tui.edit.ConsumptionEditor;
 import kitstow.tui.edit.Design;
@@ -21,8 +22,8 @@ import kitstow.tui.edit.WeighingEditor;
 import kitstow.tui.keys.Action;
 
 /**
- * Editing trip, trailers, tray and canopy, tanks, modules and weighing: change, add, remove, drive
- * in another order.
+ * Editing trip, trailers, tray and canopy, tanks, modules, accessories and weighing: change, add,
+ * remove, drive in another order.
  */
 final class EditUpdate {
   private EditUpdate() {}
@@ -57,14 +58,18 @@ final class EditUpdate {
       case PART -> new PartEditor(EditRows.part(scenario, row.id()).orElseThrow());
       case TANK -> new TankEditor(EditRows.tank(scenario, row.id()).orElseThrow());
       case MODULE -> new ModuleEditor(design, EditRows.module(scenario, row.id()).orElseThrow());
+      case ACCESSORY ->
+          AccessoryEditor.of(scenario, EditRows.accessory(scenario, row.id()).orElseThrow());
     };
   }
 
   private static Step added(AppState state, Work work, Part part) {
-    // What is added to a vehicle is a module.
-    return part == Part.MODULE || part == Part.VEHICLE
-        ? Step.to(state.with(new Overlay.Pick(Picked.MODULE, "", 0)))
-        : FormUpdate.open(state, editor(work, new EditRow(part, "")));
+    return switch (part) {
+      // What is added to a vehicle is a module.
+      case MODULE, VEHICLE -> Step.to(state.with(new Overlay.Pick(Picked.MODULE, "", 0)));
+      case ACCESSORY -> Step.to(state.with(new Overlay.Pick(Picked.ACCESSORY, "", 0)));
+      default -> FormUpdate.open(state, editor(work, new EditRow(part, "")));
+    };
   }
 
   private static Step removed(AppState state, Work work, EditRow row) {
@@ -86,6 +91,10 @@ final class EditUpdate {
       case MODULE ->
           EditRows.module(scenario, row.id())
               .map(one -> gone(state, one.module().title(), Modules.without(design, one)))
+              .orElse(Step.to(state));
+      case ACCESSORY ->
+          EditRows.accessory(scenario, row.id())
+              .map(one -> gone(state, one.title(), AccessoryEditor.without(design, one)))
               .orElse(Step.to(state));
       case NAME, USE, VEHICLE, WEIGHING, TANK, PART -> Step.to(state);
     };
@@ -147,6 +156,9 @@ final class EditUpdate {
       case LEG -> only(scenario.trip().legs(), "a trip has one leg at least");
       case MODULE ->
           EditRows.module(scenario, row.id()).flatMap(one -> Modules.needed(scenario, one));
+      case ACCESSORY ->
+          EditRows.accessory(scenario, row.id())
+              .flatMap(one -> AccessoryEditor.needed(scenario, one));
       case TRAILER -> Optional.empty();
       case NAME, USE, VEHICLE, WEIGHING, TANK, PART ->
           Optional.of("it cannot be removed, only changed");

@@ -5,6 +5,7 @@ import java.util.Optional;
 import kitstow.planner.model.FitOutModule;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.ModuleChoice;
+import kitstow.tui.edit.AccessoryEditor;
 import kitstow.tui.edit.Design;
 import kitstow.tui.edit.Form;
 import kitstow.tui.edit.Gear;
@@ -52,6 +53,13 @@ final class PickUpdate {
               .filter(module -> module.id().equals(id))
               .findFirst()
               .map(module -> added(state, work, module))
+              .orElse(Step.to(state));
+      case ACCESSORY ->
+          work.catalogue().accessories().stream()
+              .filter(accessory -> accessory.id().equals(id))
+              .findFirst()
+              .map(one -> AccessoryEditor.added(work.design().scenario(), one))
+              .map(editor -> FormUpdate.open(state, editor))
               .orElse(Step.to(state));
     };
   }

@@ -5,5 +5,7 @@ public enum Picked {
   /** Gear. */
   GEAR,
   /** A module of the fit-out. */
-  MODULE
+  MODULE,
+  /** An accessory. */
+  ACCESSORY
 }

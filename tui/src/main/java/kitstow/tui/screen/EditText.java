@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import kitstow.planner.model.Accessory;
 import kitstow.planner.model.Bay;
 import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Consumption;
@@ -23,6 +24,7 @@ import kitstow.planner.model.Trailer;
 import kitstow.planner.model.Tray;
 import kitstow.tui.app.EditRow;
 import kitstow.tui.app.EditRows;
+import kitstow.tui.edit.AccessoryEditor;
 import kitstow.tui.edit.Bays;
 import kitstow.tui.edit.Design;
 import kitstow.tui.edit.Measures;
@@ -51,6 +53,8 @@ record EditText(String name, String facts) {
               .orElseThrow();
       case TANK -> EditRows.tank(scenario, row.id()).map(EditText::of).orElseThrow();
       case MODULE -> EditRows.module(scenario, row.id()).map(one -> of(one, design)).orElseThrow();
+      case ACCESSORY ->
+          EditRows.accessory(scenario, row.id()).map(one -> of(one, scenario)).orElseThrow();
     };
   }
 
@@ -155,6 +159,15 @@ record EditText(String name, String facts) {
             + Measures.thousandths(empty.rear().massG())
             + " kg",
         FactsView.word(empty.front().source()) + ", " + empty.date() + ": " + empty.source());
+  }
+
+  private static EditText of(Accessory accessory, Scenario scenario) {
+    return new EditText(
+        accessory.title(),
+        kg(accessory.mass())
+            + "; middle "
+            + AccessoryEditor.place(scenario, accessory)
+            + accessory.roof().map(roof -> "; on the " + FactsView.word(roof)).orElse(""));
   }
 
   private static String state(RemovablePart part) {

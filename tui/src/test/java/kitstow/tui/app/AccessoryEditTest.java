@@ -1,0 +1,163 @@
+package kitstow.tui.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.Accessory;
+import kitstow.planner.model.EmptyAxleLoads;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Zone;
+import kitstow.tui.Shipped;
+import kitstow.tui.app.EditRow.Part;
+import kitstow.tui.edit.AccessoryEditor;
+import kitstow.tui.edit.Design;
+import kitstow.tui.edit.Tidy;
+import kitstow.tui.keys.KeyName;
+import kitstow.tui.screen.View;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** Bars, racks and the like: where they are, what they weigh, one more and one fewer. */
+class AccessoryEditTest {
+  private final Desk desk = new Desk(Shipped.REMOTE);
+  private final Design before = desk.work().design();
+
+  @AfterEach
+  void whatWasMadeCanBeReadAgain() {
+    assertThat(Tidy.faults(scenario())).isEmpty();
+  }
+
+  @Test
+  void anAccessoryOfTheCatalogueIsWhereItWasMeasured() {
+    int accessories = scenario().accessories().size();
+    mark(accessories);
+    desk.press(KeyName.ENTER).type("solar").press(KeyName.ENTER);
+    assertThat(shown()).contains("Fixed solar panel 200 W");
+    desk.press(KeyName.ENTER);
+    assertThat(desk.state().note()).contains("Put right what is marked first");
+
+    tab(3).type("40 cm");
+    tab(1);
+    turnTo("ahead of the rear axle");
+    tab(1).type("1900");
+    tab(1).type("250");
+    tab(1);
+    turnTo("right");
+    tab(1);
+    turnTo("canopy roof");
+    desk.press(KeyName.ENTER).judge();
+
+    assertThat(scenario().accessories()).hasSize(accessories + 1);
+    Accessory added = scenario().accessories().get(accessories);
+    BoxMm box = added.box();
+    assertThat(box.minXMm() + box.maxXMm()).isEqualTo(2 * (wheelbaseMm() - 400));
+    assertThat(box.minYMm() + box.maxYMm()).isEqualTo(2 * 250);
+    assertThat(Math.floorDiv(box.minZMm() + box.maxZMm(), 2)).isEqualTo(1900);
+    assertThat(added.roof()).contains(Zone.CANOPY_ROOF);
+    assertThat(EditRows.marked(desk.work())).contains(new EditRow(Part.ACCESSORY, added.id()));
+    assertThat(shown().replaceAll("\\s+", " "))
+        .contains("400 mm ahead of the rear axle; on the canopy roof");
+    desk.type("u");
+    assertThat(desk.work().design()).isEqualTo(before);
+  }
+
+  @Test
+  void anAccessoryThatIsNotTouchedIsAsItWas() {
+    for (Accessory one : scenario().accessories()) {
+      mark(scenario().accessories().indexOf(one));
+      desk.press(KeyName.ENTER).press(KeyName.ENTER);
+      assertThat(desk.state().note()).isEqualTo("Nothing has changed.");
+    }
+  }
+
+  @Test
+  void onePieceWithAnotherMassBecomesAnEntryOfItsOwn() {
+    Accessory old = scenario().accessories().get(0);
+    mark(0);
+    desk.press(KeyName.ENTER);
+    tab(1).type("95").press(KeyName.ENTER).judge();
+
+    Accessory now = scenario().accessories().get(0);
+    assertThat(now.mass().massG()).isEqualTo(95_000L);
+    assertThat(now.entryId()).isNotEqualTo(old.entryId());
+    assertThat(now.box()).isEqualTo(old.box());
+    assertThat(now.mass().toleranceG()).isGreaterThan(old.mass().toleranceG());
+  }
+
+  @Test
+  void nothingLiesInTheGround() {
+    mark(0);
+    desk.press(KeyName.ENTER);
+    tab(5).type("100");
+    assertThat(shown()).contains("would be in the ground");
+    desk.press(KeyName.ESCAPE);
+  }
+
+  @Test
+  void oneIsRemovedUnlessTheUteWasWeighedWithIt() {
+    int accessories = scenario().accessories().size();
+    mark(0);
+    desk.type("d").judge();
+    assertThat(scenario().accessories()).hasSize(accessories - 1);
+
+    Accessory first = scenario().accessories().get(0);
+    EmptyAxleLoads empty = scenario().ute().empty();
+    Scenario weighed =
+        scenario()
+            .withUte(
+                scenario()
+                    .ute()
+                    .withEmpty(
+                        new EmptyAxleLoads(
+                            empty.front(),
+                            empty.rear(),
+                            empty.fuelMl(),
+                            empty.people(),
+                            Set.of(first.id()),
+                            empty.source(),
+                            empty.date())));
+    assertThat(AccessoryEditor.needed(weighed, first).orElseThrow()).contains("weighed with it");
+    assertThat(AccessoryEditor.needed(scenario(), first)).isEqualTo(Optional.empty());
+  }
+
+  private Desk tab(int times) {
+    for (int i = 0; i < times; i++) {
+      desk.press(KeyName.TAB);
+    }
+    return desk;
+  }
+
+  private void turnTo(String word) {
+    for (int i = 0; i < 6 && !shown().contains("< " + word + " >"); i++) {
+      desk.press(KeyName.RIGHT);
+    }
+    assertThat(shown()).contains("< " + word + " >");
+  }
+
+  private void mark(int index) {
+    desk.type("1").type("0");
+    List<EditRow> rows = EditRows.of(desk.work());
+    int row = 0;
+    while (rows.get(row).part() != Part.ACCESSORY) {
+      row++;
+    }
+    for (int i = 0; i < row + index; i++) {
+      desk.press(KeyName.DOWN);
+    }
+  }
+
+  private int wheelbaseMm() {
+    return scenario().ute().wheelbaseMm();
+  }
+
+  private Scenario scenario() {
+    return desk.work().design().scenario();
+  }
+
+  private String shown() {
+    return String.join("\n", View.draw(desk.state()).lines());
+  }
+}
