@@ -83,6 +83,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
       if (budget.rounds() == 1 && elsewhere != first) {
         // Which bays are better is told by what comes of them, not by how they begin.
         offer(run(elsewhere, budget.quickAgain(), budget));
+        elsewhere = first;
       }
       filled = fills && best().score().compareTo(before.score()) > 0;
     } while (budget.stepsTaken() > spentBefore

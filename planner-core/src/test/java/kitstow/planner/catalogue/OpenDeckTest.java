@@ -24,6 +24,11 @@ class OpenDeckTest {
           .collect(toMap(FitOutModule::id, Function.identity()));
 
   @Test
+  void thereAreRigs() {
+    assertThat(RIGS).hasSizeGreaterThanOrEqualTo(12);
+  }
+
+  @Test
   void aBareTrayIsOneSpaceOnEachSideUpToTheHeightOfItsHeadboard() {
     for (CatalogueRig parts : RIGS) {
       List<Space> deck = onDeck(parts.withoutCanopy(List.of(), Map.of()));

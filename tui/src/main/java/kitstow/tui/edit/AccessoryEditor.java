@@ -29,6 +29,7 @@ public final class AccessoryEditor implements Editor {
           "ahead of the rear axle",
           "behind the rear axle");
 
+  private static final String UNTOLD = "?";
   private static final List<String> SIDES = List.of("left", "right");
 
   private final Scenario scenario;
@@ -40,7 +41,8 @@ public final class AccessoryEditor implements Editor {
   private final Field source = Field.words("Known by", Words.all(Words.SOURCES));
   private final Field along =
       Field.length("Distance of its middle", new Field.Range(0L, MOST_ALONG_MM));
-  private final Field way = Field.words("Counted", WAYS);
+  private final List<String> ways = new ArrayList<>(WAYS);
+  private final Field way;
   private final Field up = Field.length("Middle above ground", new Field.Range(0L, MOST_UP_MM));
   private final Field across =
       Field.length("Off the centre line", new Field.Range(0L, MOST_ACROSS_MM));
@@ -55,6 +57,10 @@ public final class AccessoryEditor implements Editor {
         scenario.canopy().isPresent()
             ? List.of(Zone.CAB_ROOF, Zone.CANOPY_ROOF)
             : List.of(Zone.CAB_ROOF);
+    if (isNew) {
+      ways.add(UNTOLD);
+    }
+    this.way = Field.words("Counted", ways);
     List<String> words = new ArrayList<>(List.of(NONE));
     words.addAll(Words.all(roofs));
     this.roof = Field.words("On a roof", words);
@@ -132,7 +138,7 @@ public final class AccessoryEditor implements Editor {
         Words.kg(accessory.mass().massG()),
         Words.of(accessory.mass().source()),
         isNew ? "" : Words.mm(Math.abs(middle.xMm() - from(nearer, wheelbaseMm))),
-        WAYS.get(isNew ? 0 : nearer),
+        isNew ? UNTOLD : WAYS.get(nearer),
         isNew ? "" : Words.mm(middle.zMm()),
         Words.mm(isNew ? 0L : Math.abs(middle.yMm())),
         SIDES.get(isNew || middle.yMm() <= 0 ? 0 : 1),
@@ -141,6 +147,9 @@ public final class AccessoryEditor implements Editor {
 
   @Override
   public Optional<String> fault(Form form, Field field) {
+    if (field == way && form.text(way).equals(UNTOLD)) {
+      return Optional.of("from which axle, and to which side of it");
+    }
     int heightMm = accessory.box().heightMm();
     return field == up && form.value(up) < heightMm / 2
         ? Optional.of("it is " + heightMm + " mm high and would be in the ground")
@@ -153,19 +162,36 @@ public final class AccessoryEditor implements Editor {
         Words.mass(
             form.value(mass), Words.SOURCES.get(form.word(source)), Optional.of(accessory.mass()));
     String title = form.text(name).strip();
-    boolean same = weight.equals(accessory.mass()) && title.equals(accessory.title());
+    boolean same =
+        weight.equals(accessory.mass())
+            && (title.equals(accessory.title()) || uses(accessory.entryId()) == 0L);
     int zone = form.word(roof);
     Accessory changed =
         new Accessory(
             accessory.id(),
             title,
-            same ? accessory.entryId() : OWN + accessory.id(),
+            same ? accessory.entryId() : ownEntry(),
             same ? accessory.source() : "own figures",
             weight,
             moved(form),
             zone == 0 ? Optional.empty() : Optional.of(roofs.get(zone - 1)));
     Optional<Accessory> old = isNew ? Optional.empty() : Optional.of(accessory);
     return with(before, Lists.with(before.scenario().accessories(), old, changed));
+  }
+
+  /** How many other accessories are of an entry. */
+  private long uses(String entryId) {
+    return scenario.accessories().stream()
+        .filter(other -> !other.id().equals(accessory.id()) && other.entryId().equals(entryId))
+        .count();
+  }
+
+  private String ownEntry() {
+    String id = OWN + accessory.id();
+    while (uses(id) > 0L) {
+      id = OWN + id;
+    }
+    return id;
   }
 
   private BoxMm moved(Form form) {

@@ -83,15 +83,14 @@ public final class Bays {
     return taking;
   }
 
-  /** Whether the canopy is where the middle of a bay of the deck is. */
+  /** Whether a canopy is in the forward half of a bay of the deck, where a module would stand. */
   private boolean isBuiltOver(Bay bay) {
     BoxMm box = bay.box();
     int middleXMm = (box.minXMm() + box.maxXMm()) / 2;
     return bay.hostId().equals(Rig.TRAY)
         && rig.scenario()
             .canopyBody()
-            .filter(body -> Boxes.overlap(body, box))
-            .filter(body -> body.minXMm() < middleXMm && middleXMm < body.maxXMm())
+            .filter(body -> Boxes.overlap(body, box) && body.minXMm() < middleXMm)
             .isPresent();
   }
 

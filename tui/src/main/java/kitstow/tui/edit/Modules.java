@@ -33,6 +33,9 @@ public final class Modules {
           Zone.CAB_ROOF,
           Zone.CAB);
 
+  /** Bays so far above a deck without a canopy are on a rack; no headboard is as high. */
+  private static final int HIGH_MM = 950;
+
   private Modules() {}
 
   /**
@@ -50,7 +53,8 @@ public final class Modules {
             .filter(bay -> bay.zone() == Zone.CANOPY_ROOF)
             .mapToInt(bay -> bay.box().minZMm())
             .min()
-            .orElse(Integer.MAX_VALUE);
+            .orElse(
+                scenario.tray().map(tray -> tray.deckZMm() + HIGH_MM).orElse(Integer.MAX_VALUE));
     Optional<Bay> free = taking.stream().min(Comparator.comparingInt(bay -> rank(bay, roofZMm)));
     return free.map(
         bay -> {

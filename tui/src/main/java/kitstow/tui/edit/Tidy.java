@@ -47,16 +47,18 @@ public final class Tidy {
 
   /**
    * The same with modules elsewhere; gear stays where it stands if there is still a space around
-   * it, whatever that is called now.
+   * it, whatever that is called now, and no module upon it.
    *
    * @param planned bays by module
    */
   public static Design plan(Design before, Scenario scenario, Map<String, String> planned) {
     Loading loading = Loading.of(before.scenario(), before.plan());
     Rig rig = Rig.of(scenario, bays(scenario, planned));
+    InPlace inPlace = new InPlace(loading, rig);
     String id = before.plan().scenarioId();
-    List<Placement> lines = InPlace.on(loading, rig);
-    return plan(scenario, new LoadPlan(id, planned, lines, LoadPlan.Origin.HAND));
+    return plan(
+        scenario.withItems(inPlace.pinned(scenario.items())),
+        new LoadPlan(id, planned, inPlace.lines(), LoadPlan.Origin.HAND));
   }
 
   /** Bays by module, without those that are not there or taken. */

@@ -184,7 +184,13 @@ public final class KeyMap {
     add(all, Action.SHEET_COMPARE, "", "plans side by side", SHEETS, sign('7'));
     add(all, Action.SHEET_GEAR, "", "the gear list", SHEETS, sign('8'));
     add(all, Action.SHEET_TRIP, "", "people, legs, trailers, what is used", SHEETS, sign('9'));
-    add(all, Action.SHEET_UTE, "", "modules, tray and canopy, tanks, weighing", SHEETS, sign('0'));
+    add(
+        all,
+        Action.SHEET_UTE,
+        "",
+        "tray and canopy, modules, tanks, accessories, weighing",
+        SHEETS,
+        sign('0'));
     add(all, Action.KEEP, "keep", "keep this plan as a column of page 7", SHEETS, sign('k'));
     add(all, Action.FORGET_KEPT, "", "forget the columns that were kept", SHEETS, sign('K'));
     add(all, Action.NEXT_SHEET, "", "the next page", SHEETS, sign(']'));

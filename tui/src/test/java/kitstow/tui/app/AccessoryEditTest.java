@@ -3,18 +3,16 @@ package kitstow.tui.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.json.ScenarioReader;
+import kitstow.planner.json.ScenarioWriter;
 import kitstow.planner.model.Accessory;
-import kitstow.planner.model.EmptyAxleLoads;
+import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Zone;
 import kitstow.tui.Shipped;
 import kitstow.tui.app.EditRow.Part;
-import kitstow.tui.edit.AccessoryEditor;
 import kitstow.tui.edit.Design;
-import kitstow.tui.edit.Tidy;
 import kitstow.tui.keys.KeyName;
 import kitstow.tui.screen.View;
 import org.junit.jupiter.api.AfterEach;
@@ -26,8 +24,11 @@ class AccessoryEditTest {
   private final Design before = desk.work().design();
 
   @AfterEach
-  void whatWasMadeCanBeReadAgain() {
-    assertThat(Tidy.faults(scenario())).isEmpty();
+  void whatWasMadeIsTheSameWhenItIsReadAgain() {
+    List<Accessory> again =
+        ScenarioReader.read(ScenarioWriter.write(scenario()), Catalogue.EMPTY)
+            .match(read -> read.value().accessories(), refused -> List.of());
+    assertThat(again).isEqualTo(scenario().accessories()).isNotEmpty();
   }
 
   @Test
@@ -38,6 +39,7 @@ class AccessoryEditTest {
     assertThat(shown()).contains("Fixed solar panel 200 W");
     desk.press(KeyName.ENTER);
     assertThat(desk.state().note()).contains("Put right what is marked first");
+    assertThat(shown()).contains("from which axle");
 
     tab(3).type("40 cm");
     tab(1);
@@ -104,23 +106,29 @@ class AccessoryEditTest {
     assertThat(scenario().accessories()).hasSize(accessories - 1);
 
     Accessory first = scenario().accessories().get(0);
-    EmptyAxleLoads empty = scenario().ute().empty();
-    Scenario weighed =
-        scenario()
-            .withUte(
-                scenario()
-                    .ute()
-                    .withEmpty(
-                        new EmptyAxleLoads(
-                            empty.front(),
-                            empty.rear(),
-                            empty.fuelMl(),
-                            empty.people(),
-                            Set.of(first.id()),
-                            empty.source(),
-                            empty.date())));
-    assertThat(AccessoryEditor.needed(weighed, first).orElseThrow()).contains("weighed with it");
-    assertThat(AccessoryEditor.needed(scenario(), first)).isEqualTo(Optional.empty());
+    mark(Part.WEIGHING, 0);
+    desk.press(KeyName.ENTER);
+    for (int i = 0; i < 40 && !shown().contains("> On it: " + first.title()); i++) {
+      desk.press(KeyName.TAB);
+    }
+    desk.press(KeyName.RIGHT).press(KeyName.ENTER).judge();
+    assertThat(scenario().ute().empty().fitted()).contains(first.id());
+    mark(0);
+    desk.type("d");
+    assertThat(desk.state().note()).contains("the ute was weighed with it");
+    assertThat(scenario().accessories()).hasSize(accessories - 1).contains(first);
+  }
+
+  @Test
+  void anotherNameAloneLeavesItsFiguresAndTheirSource() {
+    Accessory old = scenario().accessories().get(0);
+    mark(0);
+    desk.press(KeyName.ENTER).type(", black").press(KeyName.ENTER).judge();
+
+    Accessory now = scenario().accessories().get(0);
+    assertThat(now.title()).isEqualTo(old.title() + ", black");
+    assertThat(now.entryId()).isEqualTo(old.entryId());
+    assertThat(now.source()).isEqualTo(old.source());
   }
 
   private Desk tab(int times) {
@@ -138,10 +146,14 @@ class AccessoryEditTest {
   }
 
   private void mark(int index) {
+    mark(Part.ACCESSORY, index);
+  }
+
+  private void mark(Part part, int index) {
     desk.type("1").type("0");
     List<EditRow> rows = EditRows.of(desk.work());
     int row = 0;
-    while (rows.get(row).part() != Part.ACCESSORY) {
+    while (rows.get(row).part() != part) {
       row++;
     }
     for (int i = 0; i < row + index; i++) {
