@@ -39,8 +39,8 @@ public final class Modules {
   private Modules() {}
 
   /**
-   * With a module of the catalogue in the likeliest free bay that takes it; its tanks are full and
-   * used up last.
+   * With a module of the catalogue in the likeliest free bay that takes it, never with a slide on a
+   * roof or rack; its tanks are full and used up last.
    *
    * @return nothing where no free bay takes it
    */
@@ -55,7 +55,11 @@ public final class Modules {
             .min()
             .orElse(
                 scenario.tray().map(tray -> tray.deckZMm() + HIGH_MM).orElse(Integer.MAX_VALUE));
-    Optional<Bay> free = taking.stream().min(Comparator.comparingInt(bay -> rank(bay, roofZMm)));
+    boolean slides = entry.moving().massG() > 0L;
+    Optional<Bay> free =
+        taking.stream()
+            .filter(bay -> !(slides && isHigh(bay, roofZMm)))
+            .min(Comparator.comparingInt(bay -> rank(bay, roofZMm)));
     return free.map(
         bay -> {
           String id = Ids.free(scenario, entry.id());
@@ -82,8 +86,16 @@ public final class Modules {
 
   /** The lower the likelier; a rack over the deck is no likelier than the roof it is as high as. */
   private static int rank(Bay bay, int roofZMm) {
-    boolean rack = bay.zone() == Zone.TRAY && bay.box().minZMm() >= roofZMm;
+    boolean rack = isRack(bay, roofZMm);
     return 2 * LIKELY.indexOf(rack ? Zone.CANOPY_ROOF : bay.zone()) + (rack ? 1 : 0);
+  }
+
+  private static boolean isRack(Bay bay, int roofZMm) {
+    return bay.zone() == Zone.TRAY && bay.box().minZMm() >= roofZMm;
+  }
+
+  private static boolean isHigh(Bay bay, int roofZMm) {
+    return bay.zone() == Zone.CANOPY_ROOF || bay.zone() == Zone.CAB_ROOF || isRack(bay, roofZMm);
   }
 
   /** Without a module; what was in it is at home, pins to it are off, its tanks are not used. */

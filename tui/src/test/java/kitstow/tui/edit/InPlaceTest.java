@@ -170,6 +170,20 @@ class InPlaceTest {
   }
 
   @Test
+  void whatHasASlideIsNotPutOnARoofThoughThereIsRoom() {
+    FitOutModule kitchen = entry("slide-out-kitchen");
+    Design full = fitted;
+    while (Modules.with(full, kitchen).isPresent()) {
+      full = Modules.with(full, kitchen).orElseThrow();
+    }
+
+    Bays bays = new Bays(full);
+    assertThat(bays.taking(kitchen).stream().filter(bays::isFree))
+        .isNotEmpty()
+        .allSatisfy(bay -> assertThat(bay.id()).isIn("cab-roof", "canopy-roof", "rack"));
+  }
+
+  @Test
   void aShortCanopyIsNoPlaceForAModuleOfTheDeck() {
     Design remote = Shipped.REMOTE.design();
     Optional<Canopy> forward =
