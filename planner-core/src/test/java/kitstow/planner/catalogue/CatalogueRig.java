@@ -92,14 +92,29 @@ record CatalogueRig(Ute ute, Tray tray, Canopy canopy) {
         fromTrayFrontMm);
   }
 
+  /** The rig with modules of the shipped catalogue in bays. */
+  Rig with(Map<String, String> bayByModule) {
+    return with(Optional.of(canopy), shipped(bayByModule), bayByModule);
+  }
+
   /** The rig with modules in bays. */
   Rig with(List<FitOutModule> modules, Map<String, String> bayByModule) {
     return with(Optional.of(canopy), modules, bayByModule);
   }
 
-  /** The rig without its canopy, with modules in bays. */
-  Rig withoutCanopy(List<FitOutModule> modules, Map<String, String> bayByModule) {
-    return with(Optional.empty(), modules, bayByModule);
+  /** The rig without its canopy, with modules of the shipped catalogue in bays. */
+  Rig withoutCanopy(Map<String, String> bayByModule) {
+    return with(Optional.empty(), shipped(bayByModule), bayByModule);
+  }
+
+  private static List<FitOutModule> shipped(Map<String, String> bayByModule) {
+    List<FitOutModule> modules = new ArrayList<>();
+    for (FitOutModule module : ShippedCatalogue.read().modules()) {
+      if (bayByModule.containsKey(module.id())) {
+        modules.add(module);
+      }
+    }
+    return modules;
   }
 
   private Rig with(

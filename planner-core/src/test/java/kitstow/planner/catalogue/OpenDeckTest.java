@@ -1,15 +1,12 @@
 package kitstow.planner.catalogue;
 
-import static java.util.stream.Collectors.toMap;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.Environment;
-import kitstow.planner.model.FitOutModule;
 import kitstow.planner.model.FittedModule;
 import kitstow.planner.model.Rig;
 import kitstow.planner.model.Space;
@@ -19,10 +16,6 @@ import org.junit.jupiter.api.Test;
 class OpenDeckTest {
   private static final List<CatalogueRig> RIGS = CatalogueRig.all(ShippedCatalogue.read());
 
-  private static final Map<String, FitOutModule> MODULES =
-      ShippedCatalogue.read().modules().stream()
-          .collect(toMap(FitOutModule::id, Function.identity()));
-
   @Test
   void thereAreRigs() {
     assertThat(RIGS).hasSizeGreaterThanOrEqualTo(12);
@@ -31,7 +24,7 @@ class OpenDeckTest {
   @Test
   void aBareTrayIsOneSpaceOnEachSideUpToTheHeightOfItsHeadboard() {
     for (CatalogueRig parts : RIGS) {
-      List<Space> deck = onDeck(parts.withoutCanopy(List.of(), Map.of()));
+      List<Space> deck = onDeck(parts.withoutCanopy(Map.of()));
 
       assertThat(deck).extracting(Space::id).containsExactly("open-deck-left", "open-deck-right");
       for (Space space : deck) {
@@ -48,14 +41,14 @@ class OpenDeckTest {
   @Test
   void underACanopyThereIsNoOpenDeck() {
     for (CatalogueRig parts : RIGS) {
-      assertThat(onDeck(parts.with(List.of(), Map.of()))).isEmpty();
+      assertThat(onDeck(parts.with(Map.of()))).isEmpty();
     }
   }
 
   @Test
   void aModuleByTheHeadboardLeavesTheDeckBehindItAndAllOfTheOtherSide() {
     for (CatalogueRig parts : RIGS) {
-      Rig rig = bare(parts, Map.of("headboard-water-tank", "headboard-left-low"));
+      Rig rig = parts.withoutCanopy(Map.of("headboard-water-tank", "headboard-left-low"));
 
       assertThat(onDeck(rig))
           .extracting(Space::id)
@@ -70,7 +63,7 @@ class OpenDeckTest {
     for (CatalogueRig parts : RIGS) {
       if (parts.tray().bays().stream().anyMatch(bay -> bay.id().equals("gap-right-low"))) {
         rigs++;
-        Rig rig = bare(parts, Map.of("headboard-water-tank", "gap-right-low"));
+        Rig rig = parts.withoutCanopy(Map.of("headboard-water-tank", "gap-right-low"));
 
         assertThat(onDeck(rig))
             .extracting(Space::id)
@@ -87,10 +80,6 @@ class OpenDeckTest {
         assertThat(Boxes.overlap(space.box(), module.box())).as(space.id()).isFalse();
       }
     }
-  }
-
-  private static Rig bare(CatalogueRig parts, Map<String, String> bays) {
-    return parts.withoutCanopy(bays.keySet().stream().sorted().map(MODULES::get).toList(), bays);
   }
 
   private static List<Space> onDeck(Rig rig) {

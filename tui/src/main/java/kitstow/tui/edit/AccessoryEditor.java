@@ -19,8 +19,6 @@ public final class AccessoryEditor implements Editor {
   private static final long MOST_ALONG_MM = 6_000L;
   private static final long MOST_UP_MM = 4_000L;
   private static final long MOST_ACROSS_MM = 1_500L;
-  private static final String OWN = "own-";
-  private static final String NONE = "no roof";
 
   private static final List<String> WAYS =
       List.of(
@@ -53,17 +51,12 @@ public final class AccessoryEditor implements Editor {
     this.scenario = scenario;
     this.accessory = accessory;
     this.isNew = isNew;
-    this.roofs =
-        scenario.canopy().isPresent()
-            ? List.of(Zone.CAB_ROOF, Zone.CANOPY_ROOF)
-            : List.of(Zone.CAB_ROOF);
+    this.roofs = Words.roofs(scenario);
     if (isNew) {
       ways.add(UNTOLD);
     }
     this.way = Field.words("Counted", ways);
-    List<String> words = new ArrayList<>(List.of(NONE));
-    words.addAll(Words.all(roofs));
-    this.roof = Field.words("On a roof", words);
+    this.roof = Field.words("On a roof", Words.roofOrNone(roofs));
   }
 
   /** An editor of an accessory of a scenario. */
@@ -142,7 +135,7 @@ public final class AccessoryEditor implements Editor {
         isNew ? "" : Words.mm(middle.zMm()),
         Words.mm(isNew ? 0L : Math.abs(middle.yMm())),
         SIDES.get(isNew || middle.yMm() <= 0 ? 0 : 1),
-        accessory.roof().map(Words::of).orElse(NONE));
+        accessory.roof().map(Words::of).orElse(Words.NO_ROOF));
   }
 
   @Override
@@ -165,16 +158,15 @@ public final class AccessoryEditor implements Editor {
     boolean same =
         weight.equals(accessory.mass())
             && (title.equals(accessory.title()) || uses(accessory.entryId()) == 0L);
-    int zone = form.word(roof);
     Accessory changed =
         new Accessory(
             accessory.id(),
             title,
             same ? accessory.entryId() : ownEntry(),
-            same ? accessory.source() : "own figures",
+            same ? accessory.source() : Words.OWN_FIGURES,
             weight,
             moved(form),
-            zone == 0 ? Optional.empty() : Optional.of(roofs.get(zone - 1)));
+            Words.roof(roofs, form.word(roof)));
     Optional<Accessory> old = isNew ? Optional.empty() : Optional.of(accessory);
     return with(before, Lists.with(before.scenario().accessories(), old, changed));
   }
@@ -187,9 +179,9 @@ public final class AccessoryEditor implements Editor {
   }
 
   private String ownEntry() {
-    String id = OWN + accessory.id();
+    String id = Ids.OWN + accessory.id();
     while (uses(id) > 0L) {
-      id = OWN + id;
+      id = Ids.OWN + id;
     }
     return id;
   }

@@ -13,7 +13,6 @@ import kitstow.planner.model.MassSource;
  * A piece of gear: name, mass, size, number, need. With other figures it is an entry of its own.
  */
 public final class GearEditor implements Editor {
-  private static final String OWN = "own-";
   private static final long MOST_G = 2_000_000L;
   private static final Field.Range SIZE = new Field.Range(1L, 10_000L);
 
@@ -95,8 +94,8 @@ public final class GearEditor implements Editor {
     return new Item(
         item.id(),
         form.text(name).strip(),
-        same ? item.entryId() : OWN + item.id(),
-        same ? item.source() : "own figures",
+        same ? item.entryId() : Ids.OWN + item.id(),
+        same ? item.source() : Words.OWN_FIGURES,
         shapes,
         weight,
         item.content(),

@@ -8,6 +8,9 @@ import kitstow.planner.model.Scenario;
 
 /** Ids that a scenario does not use yet. */
 final class Ids {
+  /** Before the id of an entry with figures that somebody has typed. */
+  static final String OWN = "own-";
+
   private Ids() {}
 
   /** The stem itself if it is free, else with the first number that makes it so. */

@@ -13,7 +13,6 @@ import kitstow.planner.model.Zone;
 /** Somebody on the trip: name, mass, seat, and which roof is slept on. */
 public final class PersonEditor implements Editor {
   private static final long MOST_G = 400_000L;
-  private static final String NONE = "no roof";
 
   private final Optional<Person> person;
   private final List<Seat> seats;
@@ -32,14 +31,9 @@ public final class PersonEditor implements Editor {
   public PersonEditor(Scenario scenario, Optional<Person> person) {
     this.person = person;
     this.seats = freeSeats(scenario, person);
-    this.roofs =
-        scenario.canopy().isPresent()
-            ? List.of(Zone.CAB_ROOF, Zone.CANOPY_ROOF)
-            : List.of(Zone.CAB_ROOF);
+    this.roofs = Words.roofs(scenario);
     this.seat = Field.words("Seat", seats.stream().map(Seat::title).toList());
-    List<String> words = new ArrayList<>(List.of(NONE));
-    words.addAll(Words.all(roofs));
-    this.sleeps = Field.words("Sleeps on", words);
+    this.sleeps = Field.words("Sleeps on", Words.roofOrNone(roofs));
   }
 
   /** Seats that nobody else takes. */
@@ -83,15 +77,14 @@ public final class PersonEditor implements Editor {
                         .findFirst()
                         .map(Seat::title)
                         .orElse(first),
-                    one.sleepsOn().map(Words::of).orElse(NONE)))
-        .orElse(List.of("", "", Words.of(MassSource.ESTIMATE), first, NONE));
+                    one.sleepsOn().map(Words::of).orElse(Words.NO_ROOF)))
+        .orElse(List.of("", "", Words.of(MassSource.ESTIMATE), first, Words.NO_ROOF));
   }
 
   @Override
   public Design after(Design before, Form form) {
     Scenario scenario = before.scenario();
     Trip trip = scenario.trip();
-    int roof = form.word(sleeps);
     Person changed =
         new Person(
             person.map(Person::id).orElseGet(() -> Ids.free(scenario, "person")),
@@ -99,7 +92,7 @@ public final class PersonEditor implements Editor {
             Words.mass(
                 form.value(mass), Words.SOURCES.get(form.word(source)), person.map(Person::mass)),
             seats.get(form.word(seat)).id(),
-            roof == 0 ? Optional.empty() : Optional.of(roofs.get(roof - 1)));
+            Words.roof(roofs, form.word(sleeps)));
     return with(before, Lists.with(trip.people(), person, changed));
   }
 

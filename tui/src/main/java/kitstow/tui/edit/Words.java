@@ -7,12 +7,19 @@ import java.util.Optional;
 import kitstow.planner.model.KnownMass;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.model.Need;
+import kitstow.planner.model.Scenario;
+import kitstow.planner.model.Zone;
 
 /** Words and figures as they stand in fields. */
 final class Words {
   static final List<Need> NEEDS = List.of(Need.values());
   static final List<MassSource> SOURCES = List.of(MassSource.values());
   static final String NO = "no";
+  static final String NO_ROOF = "no roof";
+
+  /** Where the figures of an entry come from that somebody has typed. */
+  static final String OWN_FIGURES = "own figures";
+
   static final String YES = "yes";
 
   private static final long PERMILLE = 1000L;
@@ -27,6 +34,25 @@ final class Words {
     List<String> words = new ArrayList<>();
     constants.forEach(constant -> words.add(of(constant)));
     return words;
+  }
+
+  /** The roofs of a scenario on which somebody may sleep or something may be. */
+  static List<Zone> roofs(Scenario scenario) {
+    return scenario.canopy().isPresent()
+        ? List.of(Zone.CAB_ROOF, Zone.CANOPY_ROOF)
+        : List.of(Zone.CAB_ROOF);
+  }
+
+  /** What a field says in which a roof is chosen, or none. */
+  static List<String> roofOrNone(List<Zone> roofs) {
+    List<String> words = new ArrayList<>(List.of(NO_ROOF));
+    words.addAll(all(roofs));
+    return words;
+  }
+
+  /** The roof that is chosen in such a field. */
+  static Optional<Zone> roof(List<Zone> roofs, int word) {
+    return word == 0 ? Optional.empty() : Optional.of(roofs.get(word - 1));
   }
 
   static String kg(long massG) {
