@@ -49,7 +49,7 @@ public record Wanted(
 
   /** The same unit with a pose, and unless it is pinned perhaps a place, to try first. */
   public Wanted standing(int pose, boolean ratherStacked, Optional<SpacePointMm> at) {
-    Optional<SpacePointMm> free = pinned().isPresent() ? Optional.empty() : at;
+    Optional<SpacePointMm> free = at.isPresent() && pinned().isPresent() ? Optional.empty() : at;
     return new Wanted(item, unit, key, poses, pose, ratherStacked, free);
   }
 }

@@ -9,9 +9,6 @@ import java.util.Map;
 import java.util.Random;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Need;
-import kitstow.planner.model.PlacedItem;
-import kitstow.planner.model.Space;
-import kitstow.planner.model.Zone;
 
 /**
  * Chooses the units that are taken out of a packing to be put back otherwise: of one space, of one
@@ -37,10 +34,12 @@ final class Ruin {
   /** How far an order by density strays at most. */
   private static final double MOST_NOISE = 0.5;
 
-  private static final int CONTESTANTS = 4;
   private static final int WITHOUT_WISH = 6;
   private static final int WISHES = 3;
   private static final int WISHES_FOR_MUST = 10;
+
+  /** How often, against the other ways, room is made further forward for something. */
+  private static final int FORWARD = 8;
 
   /** How often whole spaces are filled anew. */
   private static final double REFILLED = 0.25;
@@ -69,6 +68,7 @@ final class Ruin {
   private final Packing packing;
   private final Random random;
   private final List<Integer> aboard = new ArrayList<>();
+  private final Companions companions;
   private final List<Integer> home = new ArrayList<>();
   private final List<Integer> out = new ArrayList<>();
   private int wanted = -1;
@@ -80,6 +80,7 @@ final class Ruin {
     for (int unit = 0; unit < packing.problem().units().size(); unit++) {
       (packing.placeOf(unit) == null ? home : aboard).add(unit);
     }
+    this.companions = new Companions(packing, random, aboard);
   }
 
   /** Chooses at random. */
@@ -167,14 +168,14 @@ final class Ruin {
       int site = packing.siteOf(centre);
       if (!refilled.contains(site)) {
         refilled.add(site);
-        addOfSpace(centre, out);
+        out.addAll(companions.ofSpace(centre));
       }
     }
     out.removeIf(this::isPinned);
     out.addAll(home);
     int others = random.nextBoolean() ? random.nextInt(OTHERS) : 0;
     for (int i = 0; i < others; i++) {
-      int other = aboard.get(random.nextInt(aboard.size()));
+      int other = centre();
       if (!out.contains(other) && !isPinned(other)) {
         out.add(other);
       }
@@ -191,28 +192,20 @@ final class Ruin {
   }
 
   private void choose() {
-    int kind = random.nextInt(WITHOUT_WISH + wishes());
-    List<Integer> pool = new ArrayList<>();
     if (aboard.isEmpty()) {
       out.addAll(home);
       return;
     }
-    int centre = centre();
+    int wishes = wishes();
+    int kind = random.nextInt(WITHOUT_WISH + wishes + forward());
     int most = size();
-    switch (kind) {
-      case 0, 1 -> addOfSpace(centre, pool);
-      case 2 -> addOfStretch(centre, pool);
-      case 3 -> addNearest(centre, most, pool);
-      case 4 -> addOfKind(centre, pool);
-      case 5 -> pool.addAll(aboard);
-      default -> addInTheWayOf(mustFirst(), pool);
-    }
+    List<Integer> pool = new ArrayList<>(pool(kind, wishes, most));
     boolean wholeSpace =
-        (kind == 1 || (kind >= WITHOUT_WISH && kind % 2 == 0)) && pool.size() <= MOST;
+        (kind == 1 || (isWish(kind, wishes) && kind % 2 == 0)) && pool.size() <= MOST;
     Collections.shuffle(pool, random);
     out.addAll(pool.subList(0, wholeSpace ? pool.size() : Math.min(most, pool.size())));
     if (kind >= 2 && kind <= 4 && random.nextInt(3) == 0) {
-      int other = aboard.get(random.nextInt(aboard.size()));
+      int other = companions.any();
       if (!out.contains(other)) {
         out.add(other);
       }
@@ -224,6 +217,35 @@ final class Ruin {
     }
   }
 
+  /** The units of which some are taken out; one that is wished for is taken out at once. */
+  private List<Integer> pool(int kind, int wishes, int most) {
+    if (isWish(kind, wishes)) {
+      wish(mustFirst());
+      return companions.inTheWayOf(wanted);
+    }
+    if (kind >= WITHOUT_WISH) {
+      wish(companions.gainsMost());
+      return companions.aheadOf(wanted, most);
+    }
+    int centre = centre();
+    return switch (kind) {
+      case 0, 1 -> companions.ofSpace(centre);
+      case 2 -> companions.ofStretch(centre);
+      case 3 -> companions.nearest(centre, most);
+      case 4 -> companions.ofKind(centre);
+      default -> aboard;
+    };
+  }
+
+  private void wish(int unit) {
+    wanted = unit;
+    out.add(unit);
+  }
+
+  private static boolean isWish(int kind, int wishes) {
+    return kind >= WITHOUT_WISH && kind < WITHOUT_WISH + wishes;
+  }
+
   /** How often, of so many times, room is made for something at home. */
   private int wishes() {
     if (home.isEmpty()) {
@@ -232,119 +254,20 @@ final class Ruin {
     return home.stream().anyMatch(this::isMust) ? WISHES_FOR_MUST : WISHES;
   }
 
-  /** Half of the time any unit, else that of a few whose mass acts most behind the rear axle. */
-  private int centre() {
-    int best = aboard.get(random.nextInt(aboard.size()));
-    if (random.nextBoolean()) {
-      return best;
-    }
-    for (int i = 1; i < CONTESTANTS; i++) {
-      int other = aboard.get(random.nextInt(aboard.size()));
-      if (moment(other) > moment(best)) {
-        best = other;
-      }
-    }
-    return best;
+  /** The same for something that could stand further forward, once the moment counts. */
+  private int forward() {
+    return packing.problem().aim().fills() ? 0 : FORWARD;
   }
 
-  private double moment(int unit) {
-    PlacedItem item = place(unit);
-    return item.item().mass().massG() * packing.view().decoder().cost(item.box(), item.space());
+  /** Half of the time any unit, else one that would gain by standing further forward. */
+  private int centre() {
+    return random.nextBoolean() ? companions.any() : companions.gainsMost();
   }
 
   /** Mostly few, and fewer still where something good is wanted soon. */
   private int size() {
     double exponent = packing.problem().aim() == Aim.ALL ? FEWER : FEW;
     return 2 + (int) (Math.pow(random.nextDouble(), exponent) * (MOST - 1));
-  }
-
-  private void addOfSpace(int centre, List<Integer> pool) {
-    for (int unit : aboard) {
-      if (packing.siteOf(unit) == packing.siteOf(centre)) {
-        pool.add(unit);
-      }
-    }
-  }
-
-  private PlacedItem place(int unit) {
-    PlacedItem item = packing.placeOf(unit);
-    if (item == null) {
-      throw new IllegalStateException("unit without a place: " + unit);
-    }
-    return item;
-  }
-
-  private void addOfStretch(int centre, List<Integer> pool) {
-    PlacedItem middle = place(centre);
-    for (int unit : aboard) {
-      PlacedItem other = place(unit);
-      if (other.box().minXMm() < middle.box().maxXMm()
-          && middle.box().minXMm() < other.box().maxXMm()) {
-        pool.add(unit);
-      }
-    }
-  }
-
-  private void addNearest(int centre, int most, List<Integer> pool) {
-    PlacedItem middle = place(centre);
-    List<Integer> sorted = new ArrayList<>(aboard);
-    sorted.sort(
-        (a, b) -> {
-          int byGap = Long.compare(gapMm(middle, place(a)), gapMm(middle, place(b)));
-          return byGap != 0 ? byGap : Integer.compare(a, b);
-        });
-    pool.addAll(sorted.subList(0, Math.min(most, sorted.size())));
-  }
-
-  /** Distance between two things, axis by axis, summed. */
-  private static long gapMm(PlacedItem a, PlacedItem b) {
-    long x = Math.max(a.box().minXMm() - b.box().maxXMm(), b.box().minXMm() - a.box().maxXMm());
-    long y = Math.max(a.box().minYMm() - b.box().maxYMm(), b.box().minYMm() - a.box().maxYMm());
-    long z = Math.max(a.box().minZMm() - b.box().maxZMm(), b.box().minZMm() - a.box().maxZMm());
-    return Math.max(0L, x) + Math.max(0L, y) + Math.max(0L, z);
-  }
-
-  /** Units of the same item, and of another one beside them. */
-  private void addOfKind(int centre, List<Integer> pool) {
-    int other = aboard.get(random.nextInt(aboard.size()));
-    PackingProblem problem = packing.problem();
-    for (int unit : aboard) {
-      int kind = problem.kindOf(unit);
-      if (kind == problem.kindOf(centre) || kind == problem.kindOf(other)) {
-        pool.add(unit);
-      }
-    }
-  }
-
-  private void addInTheWayOf(int atHome, List<Integer> pool) {
-    wanted = atHome;
-    out.add(wanted);
-    RigView view = packing.view();
-    List<Integer> takers = new ArrayList<>();
-    for (int site = 0; site < view.siteCount(); site++) {
-      if (view.decoder().mayHold(packing.problem().units().get(wanted), site)) {
-        takers.add(site);
-      }
-    }
-    if (takers.isEmpty()) {
-      return;
-    }
-    int target = takers.get(random.nextInt(takers.size()));
-    Space there = view.sites().space(target);
-    boolean onlyThere = random.nextBoolean();
-    for (int unit : aboard) {
-      if (packing.siteOf(unit) == target
-          || (!onlyThere && sharesLimits(place(unit).space(), there))) {
-        pool.add(unit);
-      }
-    }
-  }
-
-  /** Whether what is in one space is likely to load what carries the other. */
-  private static boolean sharesLimits(Space a, Space b) {
-    return a.hostId().equals(b.hostId())
-        || (a.zone() == b.zone() && a.zone() != Zone.CANOPY)
-        || !Collections.disjoint(a.inModules(), b.inModules());
   }
 
   /** One of the must-take units at home if there is any, else any of them. */

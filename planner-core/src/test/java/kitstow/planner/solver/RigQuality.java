@@ -2,18 +2,14 @@ package kitstow.planner.solver;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import kitstow.planner.model.LoadPlan;
-import kitstow.planner.model.Loading;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Settings;
-import kitstow.planner.statics.Bound;
 
-/** What several searches find on one rig, over time, and how near the floor the best of them is. */
+/** What several searches find on one rig, over time. */
 final class RigQuality {
   /** Times at which a run is looked at, seconds. */
   static final double[] MARKS = {1.0, 3.0, 10.0, 30.0};
@@ -27,13 +23,21 @@ final class RigQuality {
   private final Scenario scenario;
   private final PackingProblem problem;
   private final double seconds;
+  private final KnownBests known;
   private final List<TimedSearch> runs = new ArrayList<>();
   private final List<TimedSearch> longer = new ArrayList<>();
 
-  RigQuality(String name, Scenario scenario, double seconds) {
-    this.name = name;
-    this.scenario = scenario;
+  /**
+   * A rig on which nothing has run yet.
+   *
+   * @param seconds length of its runs
+   * @param known what runs of other days have found
+   */
+  RigQuality(BenchRig rig, double seconds, KnownBests known) {
+    this.name = rig.name();
+    this.scenario = rig.scenario();
     this.seconds = seconds;
+    this.known = known;
     this.problem = new PackingProblem(scenario);
     PlanSearch.construct(problem, null);
   }
@@ -56,14 +60,14 @@ final class RigQuality {
 
   /** The table's head. */
   static String head() {
-    return "| Rig | units | best: home, moment N·m | 1 s | 3 s | 10 s | 30 s | s to within 1 % |"
-        + " gap of whole % | of gear % | counting % | whole % | alone % | limits % |\n"
-        + "|---|---|---|---|---|---|---|---|---|---|---|---|---|---|";
+    return "| Rig | units | best: home, moment N·m | best of all days N·m"
+        + " | 1 s | 3 s | 10 s | 30 s | s to within 1 % |\n"
+        + "|---|---|---|---|---|---|---|---|---|";
   }
 
   /** Seconds until a run was near the best of all runs, run by run; never is all its time. */
   List<Double> secondsToNear() {
-    ScoreLevels best = levels(best());
+    ScoreLevels best = bestLevels();
     List<Double> times = new ArrayList<>();
     for (TimedSearch run : runs) {
       times.add(run.firstAt(plan -> isNear(levels(plan), best)).orElse(seconds));
@@ -72,31 +76,22 @@ final class RigQuality {
     return times;
   }
 
-  /** The table's row; the best plan is judged and audited first. */
+  /** The table's row; the best plan is judged and audited for it. */
   String row() {
     LoadPlan best = best();
-    AssertedSearch.judged(scenario, best);
-    Bound floor = Floor.of(Loading.of(scenario, best), Floor.USUAL_ITERATIONS);
+    double momentNm =
+        AssertedSearch.judged(scenario, best)
+            .worstMoment()
+            .map(figures -> figures.moment().newtonMetres())
+            .orElse(0.0);
     StringBuilder row = new StringBuilder("| " + name + " | " + problem.units().size());
     int home = problem.units().size() - best.placements().size();
-    row.append(String.format(Locale.ROOT, " | %d, %.0f", home, floor.momentNm()));
+    double bestNm = bestLevels().momentSteps() * problem.stepNm();
+    row.append(String.format(Locale.ROOT, " | %d, %.0f | %.0f", home, momentNm, bestNm));
     for (double mark : MARKS) {
       row.append(mark <= seconds ? " | " + cell(mark, best) : " | -");
     }
-    double gearNm = floor.momentNm() - floor.fixedNm();
-    row.append(
-        String.format(
-            Locale.ROOT,
-            " | %.1f | %.1f | %.1f",
-            median(secondsToNear()),
-            floor.gapPercentOfWhole(),
-            floor.gapPercentOfChangeable()));
-    for (FloorFamily.Part part : FloorFamily.Part.values()) {
-      Set<FloorFamily.Part> others = EnumSet.complementOf(EnumSet.of(part));
-      Bound without = Floor.of(Loading.of(scenario, best), Floor.USUAL_ITERATIONS, others);
-      double share = gearNm > 0.0 ? 100.0 * (floor.floorNm() - without.floorNm()) / gearNm : 0.0;
-      row.append(String.format(Locale.ROOT, " | %.1f", share));
-    }
+    row.append(String.format(Locale.ROOT, " | %.1f", median(secondsToNear())));
     return row + " |";
   }
 
@@ -104,7 +99,7 @@ final class RigQuality {
   private String cell(double mark, LoadPlan best) {
     List<Double> home = new ArrayList<>();
     List<Double> above = new ArrayList<>();
-    double bestSteps = levels(best).momentSteps();
+    double bestSteps = bestLevels().momentSteps();
     for (TimedSearch run : runs) {
       Optional<LoadPlan> plan = run.at(mark);
       home.add(
@@ -117,6 +112,22 @@ final class RigQuality {
     home.sort(Comparator.naturalOrder());
     above.sort(Comparator.naturalOrder());
     return String.format(Locale.ROOT, "%+.1f, %+.1f %%", median(home), median(above));
+  }
+
+  /** Keeps the best for other days. */
+  void remember() {
+    Settings.MassLimits massLimits = scenario.settings().massLimits();
+    known.offer(name, levels(best()), problem.stepNm(), massLimits);
+  }
+
+  /** What the best run of all has reached, today or before. */
+  private ScoreLevels bestLevels() {
+    ScoreLevels today = levels(best());
+    Settings.MassLimits massLimits = scenario.settings().massLimits();
+    return known
+        .of(name, problem.stepNm())
+        .filter(before -> before.toScore(massLimits).compareTo(today.toScore(massLimits)) > 0)
+        .orElse(today);
   }
 
   private LoadPlan best() {

@@ -1,0 +1,191 @@
+package kitstow.planner.solver;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.function.IntPredicate;
+import kitstow.planner.model.Item;
+import kitstow.planner.model.PlacedItem;
+import kitstow.planner.model.Space;
+import kitstow.planner.model.Zone;
+
+/**
+ * Which units are worth taking out together: of one space, of one stretch along the vehicle, side
+ * by side, of one kind, in the way of one that stays home, or ahead of one that could stand there.
+ */
+final class Companions {
+  private static final int CONTESTANTS = 4;
+
+  /** One time in so many all that stands ahead is in question, else what stands side by side. */
+  private static final int SCATTERED = 3;
+
+  private final Packing packing;
+  private final Random random;
+  private final List<Integer> aboard;
+
+  /**
+   * Companions in a packing.
+   *
+   * @param aboard units that have a place
+   */
+  Companions(Packing packing, Random random, List<Integer> aboard) {
+    this.packing = packing;
+    this.random = random;
+    this.aboard = aboard;
+  }
+
+  /** Any unit. */
+  int any() {
+    return aboard.get(random.nextInt(aboard.size()));
+  }
+
+  /** Of a few units drawn that which would gain most by standing further forward. */
+  int gainsMost() {
+    int best = any();
+    for (int i = 1; i < CONTESTANTS; i++) {
+      int other = any();
+      if (gain(other) > gain(best)) {
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  /** How much less the moment were with a unit at the front of the foremost space that takes it. */
+  private double gain(int unit) {
+    Item item = place(unit).item();
+    return item.pin().isPresent()
+        ? 0.0
+        : item.mass().massG() * (reachMm(unit) - leastReachMm(unit));
+  }
+
+  /** How far behind the rear axle the foremost space begins that may hold a unit. */
+  private double leastReachMm(int unit) {
+    RigView view = packing.view();
+    for (int i = 0; i < view.siteCount(); i++) {
+      int site = view.fromTheFront(i);
+      if (view.decoder().mayHold(packing.problem().units().get(unit), site)) {
+        return view.leastReachMm(site);
+      }
+    }
+    return 0.0;
+  }
+
+  private double reachMm(int unit) {
+    PlacedItem item = place(unit);
+    return packing.view().decoder().cost(item.box(), item.space());
+  }
+
+  private PlacedItem place(int unit) {
+    PlacedItem item = packing.placeOf(unit);
+    if (item == null) {
+      throw new IllegalStateException("unit without a place: " + unit);
+    }
+    return item;
+  }
+
+  /** All in the same space as a unit, itself as well. */
+  List<Integer> ofSpace(int unit) {
+    return of(other -> packing.siteOf(other) == packing.siteOf(unit));
+  }
+
+  private List<Integer> of(IntPredicate kind) {
+    List<Integer> units = new ArrayList<>();
+    for (int unit : aboard) {
+      if (kind.test(unit)) {
+        units.add(unit);
+      }
+    }
+    return units;
+  }
+
+  /** All that stand beside, above or below a unit, anywhere across the vehicle. */
+  List<Integer> ofStretch(int unit) {
+    PlacedItem middle = place(unit);
+    return of(
+        other ->
+            place(other).box().minXMm() < middle.box().maxXMm()
+                && middle.box().minXMm() < place(other).box().maxXMm());
+  }
+
+  /** A unit and the next to it. */
+  List<Integer> nearest(int unit, int most) {
+    return nearest(unit, most, new ArrayList<>(aboard));
+  }
+
+  private List<Integer> nearest(int unit, int most, List<Integer> from) {
+    PlacedItem middle = place(unit);
+    from.sort(
+        (a, b) -> {
+          int byGap = Long.compare(gapMm(middle, place(a)), gapMm(middle, place(b)));
+          return byGap != 0 ? byGap : Integer.compare(a, b);
+        });
+    return from.subList(0, Math.min(most, from.size()));
+  }
+
+  /** Distance between two things, axis by axis, summed. */
+  private static long gapMm(PlacedItem a, PlacedItem b) {
+    long x = Math.max(a.box().minXMm() - b.box().maxXMm(), b.box().minXMm() - a.box().maxXMm());
+    long y = Math.max(a.box().minYMm() - b.box().maxYMm(), b.box().minYMm() - a.box().maxYMm());
+    long z = Math.max(a.box().minZMm() - b.box().maxZMm(), b.box().minZMm() - a.box().maxZMm());
+    return Math.max(0L, x) + Math.max(0L, y) + Math.max(0L, z);
+  }
+
+  /** Units of the same item, and of another one beside them. */
+  List<Integer> ofKind(int unit) {
+    PackingProblem problem = packing.problem();
+    int kind = problem.kindOf(unit);
+    int other = problem.kindOf(any());
+    return of(one -> problem.kindOf(one) == kind || problem.kindOf(one) == other);
+  }
+
+  /** What stands in a space that could take a unit, and at times what loads the same limits. */
+  List<Integer> inTheWayOf(int atHome) {
+    int target = takerOf(atHome, Double.POSITIVE_INFINITY);
+    if (target < 0) {
+      return new ArrayList<>();
+    }
+    Space there = packing.view().sites().space(target);
+    boolean onlyThere = random.nextBoolean();
+    return of(
+        unit ->
+            packing.siteOf(unit) == target
+                || (!onlyThere && sharesLimits(place(unit).space(), there)));
+  }
+
+  /** Whether what is in one space is likely to load what carries the other. */
+  private static boolean sharesLimits(Space a, Space b) {
+    return a.hostId().equals(b.hostId())
+        || (a.zone() == b.zone() && a.zone() != Zone.CANOPY)
+        || !Collections.disjoint(a.inModules(), b.inModules());
+  }
+
+  /**
+   * What stands nearer the front than a unit, in a space that could take it there: any of it, or
+   * mostly some that stand side by side.
+   */
+  List<Integer> aheadOf(int unit, int most) {
+    double reachMm = reachMm(unit);
+    int target = takerOf(unit, reachMm);
+    List<Integer> ahead =
+        of(other -> other != unit && packing.siteOf(other) == target && reachMm(other) < reachMm);
+    if (ahead.isEmpty() || random.nextInt(SCATTERED) == 0) {
+      return ahead;
+    }
+    return nearest(ahead.get(random.nextInt(ahead.size())), most, ahead);
+  }
+
+  /** A space that may hold a unit and begins ahead of where it is, or -1. */
+  private int takerOf(int unit, double aheadOfMm) {
+    RigView view = packing.view();
+    List<Integer> takers = new ArrayList<>();
+    for (int site = 0; site < view.siteCount(); site++) {
+      if (view.leastReachMm(site) < aheadOfMm
+          && view.decoder().mayHold(packing.problem().units().get(unit), site)) {
+        takers.add(site);
+      }
+    }
+    return takers.isEmpty() ? -1 : takers.get(random.nextInt(takers.size()));
+  }
+}
