@@ -1,5 +1,7 @@
 package kitstow.tui.app;
 
+import java.util.EnumMap;
+import java.util.Map;
 import kitstow.tui.view.Eye;
 
 /**
@@ -13,6 +15,7 @@ import kitstow.tui.view.Eye;
  * @param chosen body key of the chosen unit, aboard or at home; "" for none
  * @param stateId state whose figures are shown; "" for the one that decides the answer
  * @param row marked row of a page of rows, first line of a page of text
+ * @param marked rows marked on other pages of rows when they were left
  */
 public record Looking(
     Sheet sheet,
@@ -22,46 +25,61 @@ public record Looking(
     int panUp,
     String chosen,
     String stateId,
-    int row) {
+    int row,
+    Map<Sheet, Integer> marked) {
   /** Most steps nearer. */
   public static final int MOST_ZOOM = 6;
 
   /** How one begins. */
-  public static final Looking START = new Looking(Sheet.LOAD, Eye.LEFT, 0, 0, 0, "", "", 0);
+  public static final Looking START =
+      new Looking(Sheet.LOAD, Eye.LEFT, 0, 0, 0, "", "", 0, Map.of());
 
-  /** Another page, from its beginning. */
+  /** Copies its collections. */
+  public Looking {
+    marked = Map.copyOf(marked);
+  }
+
+  /** Another page: one of rows as it was left, any other from its beginning. */
   public Looking on(Sheet other) {
-    return new Looking(other, eye, zoom, panAcross, panUp, chosen, stateId, 0);
+    Map<Sheet, Integer> left = new EnumMap<>(Sheet.class);
+    left.putAll(marked);
+    if (sheet.marks()) {
+      left.put(sheet, row);
+    }
+    int there = left.getOrDefault(other, 0);
+    return new Looking(other, eye, zoom, panAcross, panUp, chosen, stateId, there, left);
   }
 
   /** The same from elsewhere. */
   public Looking from(Eye other) {
-    return new Looking(sheet, other, zoom, 0, 0, chosen, stateId, row);
+    return new Looking(sheet, other, zoom, 0, 0, chosen, stateId, row, marked);
   }
 
   /** Nearer or farther; the picture follows the chosen thing again. */
   public Looking zoomed(int by) {
     int to = Math.max(0, Math.min(MOST_ZOOM, zoom + by));
-    return new Looking(sheet, eye, to, 0, 0, chosen, stateId, row);
+    return new Looking(sheet, eye, to, 0, 0, chosen, stateId, row, marked);
   }
 
   /** The picture moved. */
   public Looking panned(int across, int up) {
-    return new Looking(sheet, eye, zoom, panAcross + across, panUp + up, chosen, stateId, row);
+    return new Looking(
+        sheet, eye, zoom, panAcross + across, panUp + up, chosen, stateId, row, marked);
   }
 
   /** Another thing chosen. */
   public Looking at(String key) {
-    return new Looking(sheet, eye, zoom, 0, 0, key, stateId, row);
+    return new Looking(sheet, eye, zoom, 0, 0, key, stateId, row, marked);
   }
 
   /** Another state. */
   public Looking in(String state) {
-    return new Looking(sheet, eye, zoom, panAcross, panUp, chosen, state, row);
+    return new Looking(sheet, eye, zoom, panAcross, panUp, chosen, state, row, marked);
   }
 
   /** Another row. */
   public Looking atRow(int other) {
-    return new Looking(sheet, eye, zoom, panAcross, panUp, chosen, stateId, Math.max(0, other));
+    return new Looking(
+        sheet, eye, zoom, panAcross, panUp, chosen, stateId, Math.max(0, other), marked);
   }
 }

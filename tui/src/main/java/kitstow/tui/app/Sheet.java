@@ -49,6 +49,11 @@ public enum Sheet {
     return this == TRIP || this == UTE;
   }
 
+  /** Whether one of its rows is marked, to do something with it. */
+  public boolean marks() {
+    return edits() || this == PACK || this == GEAR;
+  }
+
   /** The page so many further on. */
   public Sheet plus(int by) {
     List<Sheet> all = List.of(values());

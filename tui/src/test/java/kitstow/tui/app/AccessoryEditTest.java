@@ -150,15 +150,7 @@ class AccessoryEditTest {
   }
 
   private void mark(Part part, int index) {
-    desk.type("1").type("0");
-    List<EditRow> rows = EditRows.of(desk.work());
-    int row = 0;
-    while (rows.get(row).part() != part) {
-      row++;
-    }
-    for (int i = 0; i < row + index; i++) {
-      desk.press(KeyName.DOWN);
-    }
+    desk.mark("0", part, index);
   }
 
   private int wheelbaseMm() {

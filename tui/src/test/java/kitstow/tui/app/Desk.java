@@ -44,6 +44,22 @@ final class Desk {
     return this;
   }
 
+  /**
+   * Marks a row of a page of things to edit.
+   *
+   * @param page digit of the page
+   * @param index its number among the rows of its part
+   */
+  Desk mark(String page, EditRow.Part part, int index) {
+    type(page);
+    List<EditRow.Part> parts = EditRows.of(work()).stream().map(EditRow::part).toList();
+    int row = parts.indexOf(part) + index;
+    while (work().looking().row() != row) {
+      press(work().looking().row() < row ? KeyName.DOWN : KeyName.UP);
+    }
+    return this;
+  }
+
   /** Lets the judge judge what is shown. */
   Desk judge() {
     Design design = work().design();

@@ -146,15 +146,7 @@ class TripEditTest {
   }
 
   private void mark(Part part, int index) {
-    desk.type("1").type("9");
-    int row = 0;
-    List<EditRow> rows = EditRows.of(desk.work());
-    while (rows.get(row).part() != part) {
-      row++;
-    }
-    for (int i = 0; i < row + index; i++) {
-      desk.press(KeyName.DOWN);
-    }
+    desk.mark("9", part, index);
   }
 
   private Scenario scenario() {

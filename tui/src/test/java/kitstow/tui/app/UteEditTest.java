@@ -2,7 +2,6 @@ package kitstow.tui.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -73,6 +72,23 @@ class UteEditTest {
     assertThat(empty.rear().source()).isEqualTo(MassSource.WEIGHED);
     assertThat(empty.rear().toleranceG()).isEqualTo(11_800L);
     assertThat(empty.fitted()).isEqualTo(before.scenario().ute().empty().fitted());
+  }
+
+  @Test
+  void aPageOfRowsIsAsItWasLeftAndAPageOfTextBeginsAtItsTop() {
+    mark(Part.TANK, 1);
+    EditRow tank = EditRows.marked(desk.work()).orElseThrow();
+    desk.mark("9", Part.LEG, 1);
+    EditRow leg = EditRows.marked(desk.work()).orElseThrow();
+    desk.type("5").press(KeyName.DOWN).press(KeyName.DOWN);
+    assertThat(desk.work().looking().row()).isEqualTo(2);
+
+    desk.type("0");
+    assertThat(EditRows.marked(desk.work())).contains(tank);
+    desk.type("9");
+    assertThat(EditRows.marked(desk.work())).contains(leg);
+    desk.type("5");
+    assertThat(desk.work().looking().row()).isZero();
   }
 
   @Test
@@ -230,15 +246,7 @@ class UteEditTest {
   }
 
   private void mark(Part part, int index) {
-    desk.type("1").type("0");
-    int row = 0;
-    List<EditRow> rows = EditRows.of(desk.work());
-    while (rows.get(row).part() != part) {
-      row++;
-    }
-    for (int i = 0; i < row + index; i++) {
-      desk.press(KeyName.DOWN);
-    }
+    desk.mark("0", part, index);
   }
 
   private ModuleChoice module(String id) {
