@@ -19,6 +19,7 @@ import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
+import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Settings;
 import kitstow.planner.report.CheckReport;
@@ -112,17 +113,20 @@ public final class LoadPlanner {
 
   /**
    * How far a judged plan can be from the best possible one for the items it places, its modules
-   * where they are; takes about a second. Absent where the plan itself breaks a rule that the floor
-   * counts on.
+   * where they are; takes about a second. Absent where the plan itself breaks or overrides a rule
+   * that the floor counts on.
    */
   public static Optional<Bound> bound(CheckReport report) {
     boolean keep = report.situation().settings().massLimits() == Settings.MassLimits.KEEP;
-    for (Finding finding : report.brokenFindings()) {
+    List<Finding> notKept = new ArrayList<>(report.brokenFindings());
+    notKept.addAll(report.overriddenFindings());
+    for (Finding finding : notKept) {
       boolean counted =
           switch (finding.rule().kind()) {
             case GEOMETRY, COMPANY -> true;
             case LIMIT -> keep;
-            case REACH, NEED, PREFERENCE -> false;
+            case REACH -> finding.rule() == RuleId.CAB_REACH || finding.rule() == RuleId.STOP_REACH;
+            case NEED, PREFERENCE -> false;
           };
       if (counted) {
         return Optional.empty();

@@ -26,6 +26,9 @@ public final class Decoder {
 
   private static final long UNKNOWN = -1L;
 
+  /** Poses that are told apart by the bits of a number; ten shapes turned every way. */
+  private static final int MOST_POSES = Long.SIZE - 1;
+
   private final SiteMap sites;
   private final PlacementJudge judge;
   private final PlaceCost cost;
@@ -76,7 +79,7 @@ public final class Decoder {
   public List<Integer> posesIn(Wanted wanted, int site) {
     List<Integer> poses = new ArrayList<>();
     long admits = admittedPoses(wanted, site);
-    for (int pose = 0; pose < wanted.poses().size(); pose++) {
+    for (int pose = 0; pose < Math.min(MOST_POSES, wanted.poses().size()); pose++) {
       if ((admits >> pose & 1L) != 0L) {
         poses.add(pose);
       }
@@ -116,7 +119,9 @@ public final class Decoder {
       }
     }
     Corners corners = new Corners(scene, wanted.stacked() ? stackedCost : cost, supportPermille);
-    if (wanted.firstPose() >= 0 && (poses >> wanted.firstPose() & 1L) != 0L) {
+    if (wanted.firstPose() >= 0
+        && wanted.firstPose() < MOST_POSES
+        && (poses >> wanted.firstPose() & 1L) != 0L) {
       if (wanted.place().isPresent()) {
         corners.addPlace(wanted, wanted.place().get());
         Found found = best(wanted, at, scene, corners);
@@ -132,7 +137,7 @@ public final class Decoder {
       }
       corners.forget();
     }
-    for (int pose = 0; pose < wanted.poses().size(); pose++) {
+    for (int pose = 0; pose < Math.min(MOST_POSES, wanted.poses().size()); pose++) {
       if ((poses >> pose & 1L) != 0L) {
         corners.add(wanted, pose);
       }
@@ -191,7 +196,7 @@ public final class Decoder {
             });
     if (bySite[site] == UNKNOWN) {
       long bits = 0L;
-      int poses = Math.min(wanted.poses().size(), Long.SIZE - 1);
+      int poses = Math.min(wanted.poses().size(), MOST_POSES);
       for (int pose = 0; pose < poses; pose++) {
         Pose one = wanted.poses().get(pose);
         if (!judge.bars(wanted, sites.space(site), one).isPresent()) {

@@ -52,12 +52,13 @@ final class Companions {
     return best;
   }
 
-  /** How much less the moment were with a unit at the front of the foremost space that takes it. */
+  /**
+   * What the place of a unit costs beyond the front of the foremost space that takes it, by its
+   * mass: mostly for its reach behind the rear axle, a little for its height.
+   */
   private double gain(int unit) {
     Item item = place(unit).item();
-    return item.pin().isPresent()
-        ? 0.0
-        : item.mass().massG() * (reachMm(unit) - leastReachMm(unit));
+    return item.pin().isPresent() ? 0.0 : item.mass().massG() * (costMm(unit) - leastReachMm(unit));
   }
 
   /** How far behind the rear axle the foremost space begins that may hold a unit. */
@@ -72,7 +73,8 @@ final class Companions {
     return 0.0;
   }
 
-  private double reachMm(int unit) {
+  /** What the place of a unit costs. */
+  private double costMm(int unit) {
     PlacedItem item = place(unit);
     return packing.view().decoder().cost(item.box(), item.space());
   }
@@ -119,7 +121,8 @@ final class Companions {
     from.sort(
         (a, b) -> {
           int byGap = Long.compare(gapMm(middle, place(a)), gapMm(middle, place(b)));
-          return byGap != 0 ? byGap : Integer.compare(a, b);
+          int byItself = Boolean.compare(b == unit, a == unit);
+          return byItself != 0 ? byItself : byGap != 0 ? byGap : Integer.compare(a, b);
         });
     return from.subList(0, Math.min(most, from.size()));
   }
@@ -162,26 +165,25 @@ final class Companions {
   }
 
   /**
-   * What stands nearer the front than a unit, in a space that could take it there: any of it, or
-   * mostly some that stand side by side.
+   * What stands in better places than a unit, further forward or lower, in a space that could take
+   * it there: any of it, or mostly some that stand side by side.
    */
   List<Integer> aheadOf(int unit, int most) {
-    double reachMm = reachMm(unit);
-    int target = takerOf(unit, reachMm);
-    List<Integer> ahead =
-        of(other -> other != unit && packing.siteOf(other) == target && reachMm(other) < reachMm);
+    double costMm = costMm(unit);
+    int target = takerOf(unit, costMm);
+    List<Integer> ahead = of(other -> packing.siteOf(other) == target && costMm(other) < costMm);
     if (ahead.isEmpty() || random.nextInt(SCATTERED) == 0) {
       return ahead;
     }
     return nearest(ahead.get(random.nextInt(ahead.size())), most, ahead);
   }
 
-  /** A space that may hold a unit and begins ahead of where it is, or -1. */
-  private int takerOf(int unit, double aheadOfMm) {
+  /** A space that may hold a unit and begins at less than a cost, or -1. */
+  private int takerOf(int unit, double lessThanMm) {
     RigView view = packing.view();
     List<Integer> takers = new ArrayList<>();
     for (int site = 0; site < view.siteCount(); site++) {
-      if (view.leastReachMm(site) < aheadOfMm
+      if (view.leastReachMm(site) < lessThanMm
           && view.decoder().mayHold(packing.problem().units().get(unit), site)) {
         takers.add(site);
       }

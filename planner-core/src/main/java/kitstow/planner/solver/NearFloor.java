@@ -9,7 +9,9 @@ import kitstow.planner.statics.Lever;
 /**
  * Tells when a search may end because its plan is as good as proved: everything is aboard, nothing
  * is over its limit, and the moment is hardly above the floor that no plan can be under. Modules
- * with a choice of bays never are, since the floor holds only for the bays they have.
+ * with a choice of bays never are, since the floor holds only for the bays they have; nor is a rig
+ * that is over a limit without any gear, since the floor takes every limit for one that can be
+ * kept.
  */
 final class NearFloor {
   /** A moment that is above the floor by no more than this share of it is near enough. */
@@ -33,7 +35,7 @@ final class NearFloor {
 
   /** Whether a packing need not be bettered. */
   boolean holds(Packing packing) {
-    if (!settled || packing.placed().isEmpty()) {
+    if (!settled || packing.placed().isEmpty() || !packing.problem().unavoidable().isEmpty()) {
       return false;
     }
     ScoreLevels levels = packing.levels(Aim.ALL);

@@ -12,8 +12,9 @@ import kitstow.planner.model.Need;
 
 /**
  * Chooses the units that are taken out of a packing to be put back otherwise: of one space, of one
- * stretch along the vehicle, side by side, of one kind, at random, or whatever is in the way of a
- * unit that stays home; or all of some spaces, which are then filled anew as a whole.
+ * stretch along the vehicle, side by side, of one kind, at random, whatever is in the way of a unit
+ * that stays home, or what stands ahead of one that would rather be there; or all of some spaces,
+ * which are then filled anew as a whole.
  */
 final class Ruin {
   private static final int MOST = 12;
@@ -254,7 +255,7 @@ final class Ruin {
     return home.stream().anyMatch(this::isMust) ? WISHES_FOR_MUST : WISHES;
   }
 
-  /** The same for something that could stand further forward, once the moment counts. */
+  /** How often room is made further forward for something aboard, where the moment counts. */
   private int forward() {
     return packing.problem().aim().fills() ? 0 : FORWARD;
   }

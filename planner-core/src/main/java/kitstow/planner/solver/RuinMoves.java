@@ -14,9 +14,8 @@ import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
 /**
- * Ruin and recreate: takes some units out (of one space, of a band across the vehicle, or at
- * random, always with some that stay home) and puts each back where the whole load scores best, or
- * fills whole spaces anew. Made by the solver.
+ * Ruin and recreate: takes some units out, chosen by {@link Ruin}, and puts each back where the
+ * whole load scores best, or fills whole spaces anew. Made by the solver.
  */
 public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassign> {
   private static final double BLINK = 0.03;

@@ -60,6 +60,15 @@ final class AssignmentWitness {
     }
   }
 
+  /** The floor is not above the proved optimum in the cases with the first numbers. */
+  static void assertFloorsAreTrue(int count) {
+    for (int number = 0; number < count; number++) {
+      Cubes cubes = Cubes.of(number);
+      ExactAssignment.Optimum optimum = cubes.optimum(ExactAssignment::solve);
+      assertNotBelowTheFloor(cubes.scenario(), cubes.planOf(optimum), optimum.cost());
+    }
+  }
+
   private static Case solveOne(int number) {
     Cubes cubes = Cubes.of(number);
     Scenario scenario = cubes.scenario();

@@ -20,14 +20,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What is taken out for a unit's sake could be in its way to the front, and nothing else is. */
+/** What is taken out for a unit's sake stands where that would rather stand. */
 class CompanionsTest {
   private static final int DRAWS = 60;
   private static final int MOST = 3;
 
   @ParameterizedTest
   @ValueSource(strings = {"counter-1500", "remote-fortnight", "dual-cab-fortnight"})
-  void whatIsAheadIsInOneSpaceThatTakesTheUnitAndActsLessFarBehind(String name) {
+  void whatIsAheadIsInOneSpaceThatTakesTheUnitAndStandsBetter(String name) {
     Packing packing = byHand(name);
     List<Integer> aboard = aboard(packing);
     Companions companions = new Companions(packing, new Random(5L), aboard);
@@ -40,7 +40,7 @@ class CompanionsTest {
         for (int other : ahead) {
           sites.set(packing.siteOf(other));
           assertThat(other).isNotEqualTo(unit);
-          assertThat(reachMm(packing, other)).isLessThan(reachMm(packing, unit));
+          assertThat(costMm(packing, other)).isLessThan(costMm(packing, unit));
           assertThat(packing.view().decoder().mayHold(wanted, packing.siteOf(other))).isTrue();
         }
         assertThat(sites.cardinality()).isLessThanOrEqualTo(1);
@@ -106,10 +106,10 @@ class CompanionsTest {
   }
 
   private static double moment(Packing packing, int unit) {
-    return reachMm(packing, unit) * packing.problem().units().get(unit).item().mass().massG();
+    return costMm(packing, unit) * packing.problem().units().get(unit).item().mass().massG();
   }
 
-  private static double reachMm(Packing packing, int unit) {
+  private static double costMm(Packing packing, int unit) {
     PlacedItem item = packing.placeOf(unit);
     assertThat(item).isNotNull();
     return packing.view().decoder().cost(item.box(), item.space());

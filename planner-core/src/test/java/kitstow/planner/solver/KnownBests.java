@@ -16,32 +16,34 @@ import org.jspecify.annotations.Nullable;
 /**
  * The best that any run has found so far, rig by rig: kept in a file from one bench to the next, so
  * that short runs can be measured against long ones of another day. A line is a name, grams over,
- * must-take left, value left and the moment in N·m, with semicolons between.
+ * must-take left, value left, the moment in N·m and the step by which it is compared, with
+ * semicolons between; with another step it is another rig, or another start, and not known.
  */
 final class KnownBests {
-  private static final int FIELDS = 5;
+  private static final int FIELDS = 6;
 
   private final @Nullable Path file;
   private final Map<String, Best> bests = new TreeMap<>();
 
   /** What was reached. */
-  private record Best(long overG, long mustLeft, long valueLeft, double momentNm) {
+  private record Best(long overG, long mustLeft, long valueLeft, double momentNm, double stepNm) {
     static Best parse(String[] line) {
       return new Best(
           Long.parseLong(line[1]),
           Long.parseLong(line[2]),
           Long.parseLong(line[3]),
-          Double.parseDouble(line[4]));
+          Double.parseDouble(line[4]),
+          Double.parseDouble(line[5]));
     }
 
-    ScoreLevels levels(double stepNm) {
+    ScoreLevels levels() {
       long steps = (long) Math.ceil(momentNm / stepNm - 1e-9);
       return new ScoreLevels(0L, overG, mustLeft, valueLeft, steps, Long.MIN_VALUE / 4L);
     }
 
     String line(String name) {
       return String.format(
-          Locale.ROOT, "%s;%d;%d;%d;%.1f", name, overG, mustLeft, valueLeft, momentNm);
+          Locale.ROOT, "%s;%d;%d;%d;%.1f;%.1f", name, overG, mustLeft, valueLeft, momentNm, stepNm);
     }
   }
 
@@ -57,7 +59,7 @@ final class KnownBests {
         for (String line : Files.readAllLines(file)) {
           String[] fields = line.split(";", -1);
           if (fields.length != FIELDS) {
-            throw new IllegalStateException(file + ": not five fields: " + line);
+            throw new IllegalStateException(file + ": not six fields: " + line);
           }
           bests.put(fields[0], Best.parse(fields));
         }
@@ -69,7 +71,9 @@ final class KnownBests {
 
   /** What is known of a rig, in steps of the moment; better in handling than anything can be. */
   Optional<ScoreLevels> of(String rig, double stepNm) {
-    return Optional.ofNullable(bests.get(rig)).map(best -> best.levels(stepNm));
+    return Optional.ofNullable(bests.get(rig))
+        .filter(best -> best.stepNm() == stepNm)
+        .map(Best::levels);
   }
 
   /** Keeps what a run has found, if it is better than what is known. */
@@ -80,7 +84,8 @@ final class KnownBests {
             .orElse(true);
     if (better && file != null && found.conflicts() == 0L) {
       double momentNm = found.momentSteps() * stepNm;
-      bests.put(rig, new Best(found.overG(), found.mustLeft(), found.valueLeft(), momentNm));
+      bests.put(
+          rig, new Best(found.overG(), found.mustLeft(), found.valueLeft(), momentNm, stepNm));
       List<String> lines = new ArrayList<>();
       bests.forEach((name, best) -> lines.add(best.line(name)));
       try {

@@ -95,7 +95,7 @@ final class RigQuality {
     return row + " |";
   }
 
-  /** Units more at home than in the best plan, and moment above it where they are none. */
+  /** Units more at home than in the best plan of today, and moment above the best of all days. */
   private String cell(double mark, LoadPlan best) {
     List<Double> home = new ArrayList<>();
     List<Double> above = new ArrayList<>();

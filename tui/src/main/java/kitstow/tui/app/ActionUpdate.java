@@ -75,7 +75,7 @@ final class ActionUpdate {
       case SHEET_ROOM -> to(state, work, Sheet.ROOM);
       case SHEET_FINDINGS -> to(state, work, Sheet.FINDINGS);
       case SHEET_COMPARE -> to(state, work, Sheet.COMPARE);
-      case SHEET_GEAR -> toGear(state, work);
+      case SHEET_GEAR -> to(state, work, Sheet.GEAR);
       case IMPORT -> Step.to(state.with(new Overlay.FileName("")));
       case SHEET_TRIP -> to(state, work, Sheet.TRIP);
       case SHEET_UTE -> to(state, work, Sheet.UTE);
@@ -213,7 +213,9 @@ final class ActionUpdate {
   }
 
   private static Step to(AppState state, Work work, Sheet sheet) {
-    return advised(state.with(work.with(work.looking().on(sheet))));
+    return sheet == Sheet.GEAR
+        ? toGear(state, work)
+        : advised(state.with(work.with(work.looking().on(sheet))));
   }
 
   /** The gear list with what is chosen marked. */

@@ -15,7 +15,7 @@ import kitstow.tui.view.Eye;
  * @param chosen body key of the chosen unit, aboard or at home; "" for none
  * @param stateId state whose figures are shown; "" for the one that decides the answer
  * @param row marked row of a page of rows, first line of a page of text
- * @param marked rows marked on other pages of rows when they were left
+ * @param left rows marked on other pages when they were left
  */
 public record Looking(
     Sheet sheet,
@@ -26,7 +26,7 @@ public record Looking(
     String chosen,
     String stateId,
     int row,
-    Map<Sheet, Integer> marked) {
+    Map<Sheet, Integer> left) {
   /** Most steps nearer. */
   public static final int MOST_ZOOM = 6;
 
@@ -36,50 +36,51 @@ public record Looking(
 
   /** Copies its collections. */
   public Looking {
-    marked = Map.copyOf(marked);
+    left = Map.copyOf(left);
   }
 
   /** Another page: one of rows as it was left, any other from its beginning. */
   public Looking on(Sheet other) {
-    Map<Sheet, Integer> left = new EnumMap<>(Sheet.class);
-    left.putAll(marked);
+    Map<Sheet, Integer> others = new EnumMap<>(Sheet.class);
+    others.putAll(left);
     if (sheet.marks()) {
-      left.put(sheet, row);
+      others.put(sheet, row);
     }
-    int there = left.getOrDefault(other, 0);
-    return new Looking(other, eye, zoom, panAcross, panUp, chosen, stateId, there, left);
+    Integer there = others.remove(other);
+    return new Looking(
+        other, eye, zoom, panAcross, panUp, chosen, stateId, there == null ? 0 : there, others);
   }
 
   /** The same from elsewhere. */
   public Looking from(Eye other) {
-    return new Looking(sheet, other, zoom, 0, 0, chosen, stateId, row, marked);
+    return new Looking(sheet, other, zoom, 0, 0, chosen, stateId, row, left);
   }
 
   /** Nearer or farther; the picture follows the chosen thing again. */
   public Looking zoomed(int by) {
     int to = Math.max(0, Math.min(MOST_ZOOM, zoom + by));
-    return new Looking(sheet, eye, to, 0, 0, chosen, stateId, row, marked);
+    return new Looking(sheet, eye, to, 0, 0, chosen, stateId, row, left);
   }
 
   /** The picture moved. */
   public Looking panned(int across, int up) {
     return new Looking(
-        sheet, eye, zoom, panAcross + across, panUp + up, chosen, stateId, row, marked);
+        sheet, eye, zoom, panAcross + across, panUp + up, chosen, stateId, row, left);
   }
 
   /** Another thing chosen. */
   public Looking at(String key) {
-    return new Looking(sheet, eye, zoom, 0, 0, key, stateId, row, marked);
+    return new Looking(sheet, eye, zoom, 0, 0, key, stateId, row, left);
   }
 
   /** Another state. */
   public Looking in(String state) {
-    return new Looking(sheet, eye, zoom, panAcross, panUp, chosen, state, row, marked);
+    return new Looking(sheet, eye, zoom, panAcross, panUp, chosen, state, row, left);
   }
 
   /** Another row. */
   public Looking atRow(int other) {
     return new Looking(
-        sheet, eye, zoom, panAcross, panUp, chosen, stateId, Math.max(0, other), marked);
+        sheet, eye, zoom, panAcross, panUp, chosen, stateId, Math.max(0, other), left);
   }
 }

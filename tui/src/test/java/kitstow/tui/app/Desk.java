@@ -1,5 +1,7 @@
 package kitstow.tui.app;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.List;
 import kitstow.planner.LoadPlanner;
@@ -54,9 +56,12 @@ final class Desk {
     type(page);
     List<EditRow.Part> parts = EditRows.of(work()).stream().map(EditRow::part).toList();
     int row = parts.indexOf(part) + index;
-    while (work().looking().row() != row) {
-      press(work().looking().row() < row ? KeyName.DOWN : KeyName.UP);
+    assertThat(parts.get(row)).isEqualTo(part);
+    int moves = row - work().looking().row();
+    for (int i = 0; i < Math.abs(moves); i++) {
+      press(moves > 0 ? KeyName.DOWN : KeyName.UP);
     }
+    assertThat(work().looking().row()).isEqualTo(row);
     return this;
   }
 
