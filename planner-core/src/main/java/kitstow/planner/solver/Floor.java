@@ -123,8 +123,7 @@ public final class Floor {
    *
    * @param loading the plan; it must keep the rules of place, and unless they are only reported the
    *     mass limits, for the floor to say anything about it
-   * @param iterations rounds in which prices are sought; more give a floor that is as high or
-   *     higher
+   * @param iterations rounds in which prices are sought; more mostly give a higher floor
    */
   public static Bound of(Loading loading, int iterations) {
     return of(loading, iterations, EnumSet.allOf(FloorFamily.Part.class));

@@ -21,7 +21,8 @@ import kitstow.planner.geometry.SizeMm;
  * on a floor or wholly on one other box, and no space carries more than it may. Places lie on a
  * grid of 10 mm in which all sizes are whole, and no better one lies between: every rule here is an
  * order of coordinates that differ by whole steps once rounded down, so a plan whose places are all
- * rounded down keeps the rules and has no more moment.
+ * rounded down keeps the rules and has no more moment. Where the front axle has a limit this is
+ * proved for the grid only, since what is rounded down goes forward.
  *
  * <p>Two boxes are apart where one lies before, beside or above the other (C. S. Chen, S. M. Lee,
  * Q. S. Shen, "An analytical model for the container loading problem", European Journal of
