@@ -79,8 +79,8 @@ public final class Decoder {
   public List<Integer> posesIn(Wanted wanted, int site) {
     List<Integer> poses = new ArrayList<>();
     long admits = admittedPoses(wanted, site);
-    for (int pose = 0; pose < Math.min(MOST_POSES, wanted.poses().size()); pose++) {
-      if ((admits >> pose & 1L) != 0L) {
+    for (int pose = 0; pose < wanted.poses().size(); pose++) {
+      if (has(admits, pose)) {
         poses.add(pose);
       }
     }
@@ -119,9 +119,7 @@ public final class Decoder {
       }
     }
     Corners corners = new Corners(scene, wanted.stacked() ? stackedCost : cost, supportPermille);
-    if (wanted.firstPose() >= 0
-        && wanted.firstPose() < MOST_POSES
-        && (poses >> wanted.firstPose() & 1L) != 0L) {
+    if (has(poses, wanted.firstPose())) {
       if (wanted.place().isPresent()) {
         corners.addPlace(wanted, wanted.place().get());
         Found found = best(wanted, at, scene, corners);
@@ -137,8 +135,8 @@ public final class Decoder {
       }
       corners.forget();
     }
-    for (int pose = 0; pose < Math.min(MOST_POSES, wanted.poses().size()); pose++) {
-      if ((poses >> pose & 1L) != 0L) {
+    for (int pose = 0; pose < wanted.poses().size(); pose++) {
+      if (has(poses, pose)) {
         corners.add(wanted, pose);
       }
     }
@@ -206,6 +204,11 @@ public final class Decoder {
       bySite[site] = bits;
     }
     return bySite[site];
+  }
+
+  /** Whether a pose is among those told by bits; none and those past the last bit never are. */
+  private static boolean has(long bits, int pose) {
+    return pose >= 0 && pose < MOST_POSES && (bits >> pose & 1L) != 0L;
   }
 
   private RuleId barredAnyway(Wanted wanted, Site site) {
