@@ -19,7 +19,6 @@ import kitstow.planner.model.LoadKind;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.LoadState;
 import kitstow.planner.model.Loading;
-import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Settings;
 import kitstow.planner.report.CheckReport;
@@ -117,18 +116,11 @@ public final class LoadPlanner {
    * that the floor counts on.
    */
   public static Optional<Bound> bound(CheckReport report) {
-    boolean keep = report.situation().settings().massLimits() == Settings.MassLimits.KEEP;
+    Settings settings = report.situation().settings();
     List<Finding> notKept = new ArrayList<>(report.brokenFindings());
     notKept.addAll(report.overriddenFindings());
     for (Finding finding : notKept) {
-      boolean counted =
-          switch (finding.rule().kind()) {
-            case GEOMETRY, COMPANY -> true;
-            case LIMIT -> keep;
-            case REACH -> finding.rule() == RuleId.CAB_REACH || finding.rule() == RuleId.STOP_REACH;
-            case NEED, PREFERENCE -> false;
-          };
-      if (counted) {
+      if (Floor.countsOn(finding.rule(), settings)) {
         return Optional.empty();
       }
     }

@@ -60,6 +60,11 @@ public final class Decoder {
     this.supportPermille = rig.scenario().settings().supportPermille();
   }
 
+  /** Whether a rule of reach may keep a thing out of a space whole, wherever in it it stands. */
+  public static boolean keepsOut(RuleId reach) {
+    return PlacementJudge.REACH_OF_SPACES.contains(reach);
+  }
+
   /** The spaces this decoder fills. */
   public SiteMap sites() {
     return sites;

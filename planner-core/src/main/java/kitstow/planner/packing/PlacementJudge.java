@@ -1,9 +1,12 @@
 package kitstow.planner.packing;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
 import kitstow.planner.model.FittedModule;
@@ -24,6 +27,10 @@ import kitstow.planner.model.Stop;
  * already stands there. Bearing is judged with every item at its heaviest.
  */
 final class PlacementJudge {
+  /** Rules of reach that keep a thing out of some spaces whole; all others bear on its place. */
+  static final Set<RuleId> REACH_OF_SPACES =
+      Collections.unmodifiableSet(EnumSet.of(RuleId.CAB_REACH, RuleId.STOP_REACH));
+
   private static final double HALF_A_GRAM = 0.5;
 
   private final Rig rig;
