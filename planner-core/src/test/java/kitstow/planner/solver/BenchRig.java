@@ -1,9 +1,12 @@
 package kitstow.planner.solver;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.zip.CRC32;
 import kitstow.planner.generated.GeneratedScenarios;
 import kitstow.planner.generated.OtherGear;
+import kitstow.planner.json.ScenarioWriter;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.scenarios.ShippedFiles;
 
@@ -21,6 +24,13 @@ record BenchRig(String name, Scenario scenario) {
 
   /** Steps through the larger of the generated scenarios, without a divisor of their number. */
   private static final int STRIDE = 37;
+
+  /** Tells this scenario from what it was before somebody touched it. */
+  String print() {
+    CRC32 sum = new CRC32();
+    sum.update(ScenarioWriter.write(scenario).getBytes(StandardCharsets.UTF_8));
+    return Long.toHexString(sum.getValue());
+  }
 
   /**
    * The shipped scenarios and others.

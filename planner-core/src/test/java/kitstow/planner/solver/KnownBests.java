@@ -1,7 +1,11 @@
 package kitstow.planner.solver;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,70 +18,91 @@ import kitstow.planner.model.Settings;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The best that any run has found so far, rig by rig: kept in a file from one bench to the next, so
- * that short runs can be measured against long ones of another day. A line is a name, grams over,
- * must-take left, value left, the moment in N·m and the step by which it is compared, with
- * semicolons between; with another step it is another rig, or another start, and not known.
+ * The best that any run has found so far, rig by rig: what is shipped with the tests, so that short
+ * runs can be measured against long ones of another day, and what a file adds to it. A line is a
+ * name, a print of the scenario, grams over, must-take left, value left and the moment in N·m, with
+ * semicolons between; a line whose print is not the scenario's is passed over.
  */
 final class KnownBests {
+  private static final String SHIPPED = "known-bests.csv";
   private static final int FIELDS = 6;
+
+  /** Moments are written to a tenth of a newton metre. */
+  private static final double ROUNDED_NM = 0.051;
 
   private final @Nullable Path file;
   private final Map<String, Best> bests = new TreeMap<>();
 
   /** What was reached. */
-  private record Best(long overG, long mustLeft, long valueLeft, double momentNm, double stepNm) {
+  private record Best(String print, long overG, long mustLeft, long valueLeft, double momentNm) {
     static Best parse(String[] line) {
       return new Best(
-          Long.parseLong(line[1]),
+          line[1],
           Long.parseLong(line[2]),
           Long.parseLong(line[3]),
-          Double.parseDouble(line[4]),
+          Long.parseLong(line[4]),
           Double.parseDouble(line[5]));
     }
 
-    ScoreLevels levels() {
-      long steps = (long) Math.ceil(momentNm / stepNm - 1e-9);
+    /** In steps of the moment; better in handling than anything can be. */
+    ScoreLevels levels(double stepNm) {
+      long steps = (long) Math.ceil((momentNm - ROUNDED_NM) / stepNm);
       return new ScoreLevels(0L, overG, mustLeft, valueLeft, steps, Long.MIN_VALUE / 4L);
     }
 
     String line(String name) {
       return String.format(
-          Locale.ROOT, "%s;%d;%d;%d;%.1f;%.1f", name, overG, mustLeft, valueLeft, momentNm, stepNm);
+          Locale.ROOT, "%s;%s;%d;%d;%d;%.1f", name, print, overG, mustLeft, valueLeft, momentNm);
     }
   }
 
   /**
    * Reads what is known.
    *
-   * @param file where it is kept, or null to keep nothing
+   * @param file what is known beside what is shipped, and where it is kept; or null
    */
   KnownBests(@Nullable Path file) {
     this.file = file;
-    if (file != null && Files.exists(file)) {
-      try {
-        for (String line : Files.readAllLines(file)) {
-          String[] fields = line.split(";", -1);
-          if (fields.length != FIELDS) {
-            throw new IllegalStateException(file + ": not six fields: " + line);
-          }
-          bests.put(fields[0], Best.parse(fields));
-        }
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
+    try {
+      readShipped();
+      if (file != null && Files.exists(file)) {
+        read(Files.readAllLines(file));
       }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
-  /** What is known of a rig, in steps of the moment; better in handling than anything can be. */
-  Optional<ScoreLevels> of(String rig, double stepNm) {
-    return Optional.ofNullable(bests.get(rig))
-        .filter(best -> best.stepNm() == stepNm)
-        .map(Best::levels);
+  private void readShipped() throws IOException {
+    try (InputStream in = KnownBests.class.getResourceAsStream(SHIPPED)) {
+      if (in == null) {
+        throw new IllegalStateException("no " + SHIPPED);
+      }
+      read(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)).lines().toList());
+    }
+  }
+
+  /** Later lines count before earlier ones. */
+  private void read(List<String> lines) {
+    for (String line : lines) {
+      String[] fields = line.split(";", -1);
+      if (fields.length != FIELDS) {
+        throw new IllegalStateException("not six fields: " + line);
+      }
+      bests.put(fields[0], Best.parse(fields));
+    }
+  }
+
+  /** What is known of a rig. */
+  Optional<ScoreLevels> of(BenchRig rig, double stepNm) {
+    return Optional.ofNullable(bests.get(rig.name()))
+        .filter(best -> best.print().equals(rig.print()))
+        .map(best -> best.levels(stepNm));
   }
 
   /** Keeps what a run has found, if it is better than what is known. */
-  void offer(String rig, ScoreLevels found, double stepNm, Settings.MassLimits massLimits) {
+  void offer(BenchRig rig, ScoreLevels found, double stepNm) {
+    Settings.MassLimits massLimits = rig.scenario().settings().massLimits();
     boolean better =
         of(rig, stepNm)
             .map(known -> found.toScore(massLimits).compareTo(known.toScore(massLimits)) > 0)
@@ -85,7 +110,8 @@ final class KnownBests {
     if (better && file != null && found.conflicts() == 0L) {
       double momentNm = found.momentSteps() * stepNm;
       bests.put(
-          rig, new Best(found.overG(), found.mustLeft(), found.valueLeft(), momentNm, stepNm));
+          rig.name(),
+          new Best(rig.print(), found.overG(), found.mustLeft(), found.valueLeft(), momentNm));
       List<String> lines = new ArrayList<>();
       bests.forEach((name, best) -> lines.add(best.line(name)));
       try {

@@ -19,7 +19,7 @@ final class RigQuality {
 
   private static final double GRAMS_OF_LUCK = 1_000.0;
 
-  private final String name;
+  private final BenchRig rig;
   private final Scenario scenario;
   private final PackingProblem problem;
   private final double seconds;
@@ -34,7 +34,7 @@ final class RigQuality {
    * @param known what runs of other days have found
    */
   RigQuality(BenchRig rig, double seconds, KnownBests known) {
-    this.name = rig.name();
+    this.rig = rig;
     this.scenario = rig.scenario();
     this.seconds = seconds;
     this.known = known;
@@ -84,22 +84,22 @@ final class RigQuality {
             .worstMoment()
             .map(figures -> figures.moment().newtonMetres())
             .orElse(0.0);
-    StringBuilder row = new StringBuilder("| " + name + " | " + problem.units().size());
+    StringBuilder row = new StringBuilder("| " + rig.name() + " | " + problem.units().size());
     int home = problem.units().size() - best.placements().size();
-    double bestNm = bestLevels().momentSteps() * problem.stepNm();
+    double bestSteps = bestLevels().momentSteps();
+    double bestNm = bestSteps * problem.stepNm();
     row.append(String.format(Locale.ROOT, " | %d, %.0f | %.0f", home, momentNm, bestNm));
     for (double mark : MARKS) {
-      row.append(mark <= seconds ? " | " + cell(mark, best) : " | -");
+      row.append(mark <= seconds ? " | " + cell(mark, best, bestSteps) : " | -");
     }
     row.append(String.format(Locale.ROOT, " | %.1f", median(secondsToNear())));
     return row + " |";
   }
 
   /** Units more at home than in the best plan of today, and moment above the best of all days. */
-  private String cell(double mark, LoadPlan best) {
+  private String cell(double mark, LoadPlan best, double bestSteps) {
     List<Double> home = new ArrayList<>();
     List<Double> above = new ArrayList<>();
-    double bestSteps = bestLevels().momentSteps();
     for (TimedSearch run : runs) {
       Optional<LoadPlan> plan = run.at(mark);
       home.add(
@@ -116,8 +116,7 @@ final class RigQuality {
 
   /** Keeps the best for other days. */
   void remember() {
-    Settings.MassLimits massLimits = scenario.settings().massLimits();
-    known.offer(name, levels(best()), problem.stepNm(), massLimits);
+    known.offer(rig, levels(best()), problem.stepNm());
   }
 
   /** What the best run of all has reached, today or before. */
@@ -125,7 +124,7 @@ final class RigQuality {
     ScoreLevels today = levels(best());
     Settings.MassLimits massLimits = scenario.settings().massLimits();
     return known
-        .of(name, problem.stepNm())
+        .of(rig, problem.stepNm())
         .filter(before -> before.toScore(massLimits).compareTo(today.toScore(massLimits)) > 0)
         .orElse(today);
   }
