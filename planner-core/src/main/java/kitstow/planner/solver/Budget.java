@@ -3,15 +3,14 @@ package kitstow.planner.solver;
 import java.util.function.LongSupplier;
 
 /**
- * What a search may spend, and how it spends it: a quick round to have something good at once;
- * while things stay home, by turns, one in which only what is aboard counts; a slow one that
- * settles as the budget ends, and more such rounds from shaken plans while any is left. Slow rounds
- * go by fine steps of the moment. Counted in steps where steps are given, so that the clock does
- * not matter; else in time.
+ * What a search may spend, and how it spends it: a quick round to have something good at once; then
+ * rounds that settle slowly, each about as long as all before it, so that what there is is good
+ * whenever it ends; and while things stay home, by turns with these, some in which only what is
+ * aboard counts. Counted in steps where steps are given, so that the clock does not matter; else in
+ * time.
  */
 final class Budget {
   private static final int RESTARTS = 12;
-  private static final int QUICK = 60;
 
   /** Steps by which the first round looks back; it is to have something good within a second. */
   private static final int QUICKEST = 15;
@@ -19,10 +18,18 @@ final class Budget {
   /** Steps without a better plan after which the first round ends. */
   private static final long FIRST_PATIENCE = 300L;
 
+  /** Steps by which a round that fills looks back, and one that settles at least. */
+  private static final int QUICK = 60;
+
   private static final int SLOWEST = 6_000;
 
-  /** Share of the steps that are left by which a slow round looks back. */
-  private static final double LATENESS_SHARE = 0.02;
+  /** A round has settled after about so many times the steps by which it looks back; seen. */
+  private static final double SETTLED = 65.0;
+
+  /** So many times as many steps without a better plan as it looks back end a round, and more. */
+  private static final long SLOW_PATIENCE = 8L;
+
+  private static final long LEAST_PATIENCE = 200L;
 
   /**
    * Steps without anything more aboard after which a round that fills gives up. Some starts come to
@@ -71,21 +78,16 @@ final class Budget {
       rounds++;
       return quickest(RESTARTS);
     }
-    long expected = (long) expectedSteps();
     long roundSeed = seed + 7919L * (rounds + fillings);
     if (home && !filled && fillings < rounds) {
       Aim aim = fillings++ % BY_TURNS < BY_TURNS / 2 ? Aim.ROOM : Aim.VALUE;
       return new Round(roundSeed, 0, QUICK, left(), PATIENCE, aim);
     }
-    int number = rounds++;
-    double share = number == 1 || filled ? LATENESS_SHARE : LATENESS_SHARE / 2.0;
-    int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, share * expected));
-    return new Round(roundSeed, 0, lateness, left(), 8L * lateness + 10L * QUICK, Aim.FINE);
-  }
-
-  /** A quick round after one with fine steps, for what those pay no heed to. */
-  Round settling() {
-    return new Round(seed + 7919L * (rounds + fillings), 0, QUICK, left(), 10L * QUICK);
+    rounds++;
+    double settled = Math.min((double) stepsTaken, expectedSteps()) / SETTLED;
+    int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, settled));
+    long patience = SLOW_PATIENCE * lateness + LEAST_PATIENCE;
+    return new Round(roundSeed, 0, lateness, left(), patience, Aim.ALL);
   }
 
   /** A round like the first, from a plan that there is. */

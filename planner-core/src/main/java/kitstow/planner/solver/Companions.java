@@ -12,13 +12,19 @@ import kitstow.planner.model.Zone;
 
 /**
  * Which units are worth taking out together: of one space, of one stretch along the vehicle, side
- * by side, of one kind, in the way of one that stays home, or ahead of one that could stand there.
+ * by side, of one kind, in the way of one that stays home, ahead of one that could stand there, or
+ * of its size there.
  */
 final class Companions {
   private static final int CONTESTANTS = 4;
 
   /** One time in so many all that stands ahead is in question, else what stands side by side. */
   private static final int SCATTERED = 3;
+
+  /** Least and most room a thing takes against another for the two to be alike. */
+  private static final double LEAST_ALIKE = 0.6;
+
+  private static final double MOST_ALIKE = 1.8;
 
   private final Packing packing;
   private final Random random;
@@ -176,6 +182,33 @@ final class Companions {
       return ahead;
     }
     return nearest(ahead.get(random.nextInt(ahead.size())), most, ahead);
+  }
+
+  /** Lighter units of about the same room further forward, where a unit may stand too. */
+  List<Integer> alikeAheadOf(int unit) {
+    PlacedItem at = place(unit);
+    double volumeMm3 = at.box().volumeMm3();
+    return of(
+        other -> {
+          PlacedItem there = place(other);
+          double share = there.box().volumeMm3() / volumeMm3;
+          return share > LEAST_ALIKE
+              && share < MOST_ALIKE
+              && there.item().mass().massG() < at.item().mass().massG()
+              && reachMm(there) < reachMm(at)
+              && !there.item().pin().isPresent()
+              && packing
+                  .view()
+                  .decoder()
+                  .mayHold(packing.problem().units().get(unit), packing.siteOf(other));
+        });
+  }
+
+  /** How far behind the rear axle the mass of a thing acts. */
+  private double reachMm(PlacedItem item) {
+    int rearAxleXMm = packing.problem().scenario().ute().wheelbaseMm();
+    double from = (double) item.box().minXMm() - rearAxleXMm;
+    return FloorColumn.meanReachMm(from, item.box().lengthMm());
   }
 
   /** A space that may hold a unit and begins at less than a cost, or -1. */

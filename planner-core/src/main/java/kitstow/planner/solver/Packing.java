@@ -310,15 +310,9 @@ final class Packing {
             now.overG(),
             mustLeft,
             valueLeft,
-            stepsOf(now.momentHalfGMm(), aim),
+            ScoreLevels.steps(now.momentHalfGMm(), problem.stepNm()),
             handling(now));
     return counted(all, aim);
-  }
-
-  /** A moment in the steps by which an aim goes. */
-  private long stepsOf(long halfGMm, Aim aim) {
-    double stepNm = problem.stepNm() / (aim == Aim.FINE ? Aim.FINE_STEPS : 1);
-    return ScoreLevels.steps(halfGMm, stepNm);
   }
 
   /** Of some levels those that count for an aim. */
@@ -343,7 +337,7 @@ final class Packing {
             /* overG= */ 0L,
             mustLeft,
             valueLeft,
-            stepsOf(halfGMm, aim),
+            ScoreLevels.steps(halfGMm, problem.stepNm()),
             /* handling= */ 0L);
     return counted(best, aim).toScore(problem.scenario().settings().massLimits());
   }

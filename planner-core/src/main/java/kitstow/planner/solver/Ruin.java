@@ -13,17 +13,17 @@ import kitstow.planner.model.Need;
 /**
  * Chooses the units that are taken out of a packing to be put back otherwise: of one space, of one
  * stretch along the vehicle, side by side, of one kind, at random, whatever is in the way of a unit
- * that stays home, or what stands ahead of one that would rather be there; or all of some spaces,
- * which are then filled anew as a whole.
+ * that stays home, what stands ahead of one that would rather be there, or one of about its size
+ * there; or all of some spaces, which are then filled anew as a whole.
  */
 final class Ruin {
   private static final int MOST = 12;
 
   /** The larger this exponent, the fewer units are mostly taken out. */
-  private static final double FEW = 2.0;
-
-  /** The same in quick rounds. */
   private static final double FEWER = 3.0;
+
+  /** The same while only what is aboard counts. */
+  private static final double FEW = 2.0;
 
   private static final int ORDERS = 8;
   private static final int BY_MASS = 0;
@@ -41,6 +41,9 @@ final class Ruin {
 
   /** How often, against the other ways, room is made further forward for something. */
   private static final int FORWARD = 8;
+
+  /** How often one thing changes places with another of about its size that is further forward. */
+  private static final int ALIKE = 1;
 
   /** How often whole spaces are filled anew. */
   private static final double REFILLED = 0.25;
@@ -60,7 +63,7 @@ final class Ruin {
   /** Units of other spaces that may go along then, in half of the cases. */
   private static final int OTHERS = 6;
 
-  /** How often, but in slow rounds, what was hard to place of late is put back first. */
+  /** How often what was hard to place of late is put back first. */
   private static final double TROUBLE_FIRST = 0.75;
 
   /** Chance that a unit at home that is not asked for is tried as well. */
@@ -124,7 +127,7 @@ final class Ruin {
     if (random.nextInt(4) > (fills ? 2 : 0)) {
       out.sort(Comparator.comparingInt(unit -> Construction.classOf(item(unit))));
     }
-    if (packing.problem().aim() != Aim.FINE && random.nextDouble() < TROUBLE_FIRST) {
+    if (random.nextDouble() < TROUBLE_FIRST) {
       sortByTrouble();
     }
     if (wanted >= 0) {
@@ -198,8 +201,9 @@ final class Ruin {
       return;
     }
     int wishes = wishes();
-    int kind = random.nextInt(WITHOUT_WISH + wishes + forward());
-    int most = size();
+    int kinds = WITHOUT_WISH + wishes + forward();
+    int kind = random.nextInt(kinds + alike());
+    int most = kind < kinds ? size() : 1;
     List<Integer> pool = new ArrayList<>(pool(kind, wishes, most));
     boolean wholeSpace =
         (kind == 1 || (isWish(kind, wishes) && kind % 2 == 0)) && pool.size() <= MOST;
@@ -226,7 +230,9 @@ final class Ruin {
     }
     if (kind >= WITHOUT_WISH) {
       wish(companions.gainsMost());
-      return companions.aheadOf(wanted, most);
+      return kind < WITHOUT_WISH + wishes + FORWARD
+          ? companions.aheadOf(wanted, most)
+          : companions.alikeAheadOf(wanted);
     }
     int centre = centre();
     return switch (kind) {
@@ -260,14 +266,18 @@ final class Ruin {
     return packing.problem().aim().fills() ? 0 : FORWARD;
   }
 
+  private int alike() {
+    return packing.problem().aim().fills() ? 0 : ALIKE;
+  }
+
   /** Half of the time any unit, else one that would gain by standing further forward. */
   private int centre() {
     return random.nextBoolean() ? companions.any() : companions.gainsMost();
   }
 
-  /** Mostly few, and fewer still where something good is wanted soon. */
+  /** Mostly few, and fewer still where the moment counts. */
   private int size() {
-    double exponent = packing.problem().aim() == Aim.ALL ? FEWER : FEW;
+    double exponent = packing.problem().aim().fills() ? FEW : FEWER;
     return 2 + (int) (Math.pow(random.nextDouble(), exponent) * (MOST - 1));
   }
 

@@ -20,6 +20,9 @@ import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFac
 public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassign> {
   private static final double BLINK = 0.03;
 
+  /** How often what stays in the spaces of what is taken out is held where it stands. */
+  private static final double HELD = 0.5;
+
   /** Ruins tried until one changes something; a small one often puts all back as it was. */
   private static final int TRIES = 4;
 
@@ -62,11 +65,15 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
       Ruin ruin = Ruin.of(scratch, random);
       List<Integer> out = ruin.inOrder();
       Map<Integer, Optional<Placement>> before = placesOf(scratch, out);
+      List<Integer> changed = new ArrayList<>(out);
+      if (random.nextDouble() < HELD) {
+        changed.addAll(Held.beside(scratch, out));
+      }
       if (!recreate(scratch, ruin, out, random, Prospect.of(scratch, out))) {
         return NOTHING;
       }
       if (tries == TRIES || !placesOf(scratch, out).equals(before)) {
-        return reassigned(load, scratch, out);
+        return reassigned(load, scratch, changed);
       }
     }
   }
@@ -95,9 +102,9 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
     return new Construction(problem).insert(scratch, left, random, BLINK, wild(random), prospect);
   }
 
-  private static Reassign reassigned(PlanningLoad load, Packing scratch, List<Integer> out) {
+  private static Reassign reassigned(PlanningLoad load, Packing scratch, List<Integer> units) {
     List<Reassign.Change> changes = new ArrayList<>();
-    for (int unit : out) {
+    for (int unit : units) {
       PlanningItem item = load.items().get(unit);
       changes.add(
           new Reassign.Change(

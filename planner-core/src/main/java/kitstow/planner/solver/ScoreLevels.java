@@ -22,9 +22,6 @@ import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
  */
 record ScoreLevels(
     long conflicts, long overG, long mustLeft, long valueLeft, long momentSteps, long handling) {
-  private static final int MOMENT = 3;
-  private static final int HANDLING = 4;
-
   /** As OptaPlanner compares it. */
   BendableLongScore toScore(Settings.MassLimits massLimits) {
     boolean keep = massLimits == Settings.MassLimits.KEEP;
@@ -43,18 +40,6 @@ record ScoreLevels(
     return massLimits == Settings.MassLimits.KEEP
         ? new ScoreLevels(conflicts, overG, mustLeft, valueLeft, 0L, 0L)
         : new ScoreLevels(conflicts, 0L, mustLeft, 0L, 0L, 0L);
-  }
-
-  /**
-   * A score with handling left out.
-   *
-   * @param stepParts how many steps of its moment are one step of what comes out
-   */
-  static BendableLongScore butHandling(BendableLongScore score, int stepParts) {
-    long[] soft = score.softScores();
-    soft[MOMENT] = Math.floorDiv(soft[MOMENT], stepParts);
-    soft[HANDLING] = 0L;
-    return BendableLongScore.of(score.hardScores(), soft);
   }
 
   /** Steps in a moment, rounded up. */

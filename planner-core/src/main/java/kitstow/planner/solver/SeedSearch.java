@@ -14,7 +14,7 @@ import org.optaplanner.core.impl.solver.DefaultSolver;
 /** One search with one seed, round after round, to be run in a thread of its own. */
 final class SeedSearch implements Callable<PlanningLoad> {
   /** Every so many rounds start from nothing. */
-  private static final int AFRESH = 4;
+  private static final int AFRESH = 5;
 
   /** Number of runs of all searches. */
   private static final AtomicLong RUNS = new AtomicLong();
@@ -71,13 +71,14 @@ final class SeedSearch implements Callable<PlanningLoad> {
       Best before = best();
       Round round = budget.next(leavesHome(before.load()), filled);
       boolean fills = round.aim().fills();
-      boolean settles = fills ? fillings++ % 2 == 0 : filled;
-      PlanningLoad start =
-          settles ? before.load() : startOf(budget.rounds(), before.load(), random, urgency, fills);
-      PlanningLoad found = run(start, round, budget);
-      if (round.aim() == Aim.FINE && mayBeBest(found)) {
-        found = run(found, budget.settling(), budget);
+      boolean afresh = fills ? fillings++ % 2 > 0 : !filled && budget.rounds() % AFRESH == 0;
+      PlanningLoad start = before.load();
+      if (afresh) {
+        start = Shake.afresh(start, random, urgency);
+      } else if (!fills && !filled && budget.rounds() > 1) {
+        start = Reheat.of(start, random);
       }
+      PlanningLoad found = run(start, round, budget);
       countHome(found, urgency);
       offer(found);
       if (budget.rounds() == 1 && elsewhere != first) {
@@ -114,15 +115,6 @@ final class SeedSearch implements Callable<PlanningLoad> {
     return better;
   }
 
-  /** Whether a plan is no worse than the best but perhaps for its handling. */
-  private boolean mayBeBest(PlanningLoad found) {
-    return butHandling(scoreOf(found)).compareTo(butHandling(best().score())) >= 0;
-  }
-
-  private static BendableLongScore butHandling(BendableLongScore score) {
-    return ScoreLevels.butHandling(score, /* stepParts= */ 1);
-  }
-
   /** The score with everything counted. */
   private static BendableLongScore scoreOf(PlanningLoad load) {
     return load.problem().packingOf(load).score(Aim.ALL);
@@ -143,17 +135,6 @@ final class SeedSearch implements Callable<PlanningLoad> {
     }
   }
 
-  /** The best itself at first, then plans near it, and now and then one that owes it nothing. */
-  private static PlanningLoad startOf(
-      int round, PlanningLoad best, Random random, int[] urgency, boolean filling) {
-    if (round <= 2 && !filling) {
-      return best;
-    }
-    return filling || round % AFRESH == 0
-        ? Shake.afresh(best, random, urgency)
-        : Shake.of(best, random);
-  }
-
   /** What a round makes of a plan; its steps are spent. */
   private PlanningLoad run(PlanningLoad start, Round round, Budget budget) {
     DefaultSolver<PlanningLoad> built =
@@ -166,7 +147,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
     LateScores late = new LateScores(round.lateness());
     built.addPhaseLifecycleListener(late);
     built.addEventListener(
-        event -> tell(event.getNewBestSolution(), round, before + calculationsOf(built)));
+        event -> tell(event.getNewBestSolution(), before + calculationsOf(built)));
     solver = built;
     if (stopped || round.steps() == 0L) {
       return start;
@@ -182,20 +163,10 @@ final class SeedSearch implements Callable<PlanningLoad> {
   }
 
   /** Tells of a plan if it is better than all before it in this search. */
-  private void tell(PlanningLoad found, Round round, long calculations) {
-    if (round.aim() == Aim.FINE && !isStep(found)) {
-      return;
-    }
+  private void tell(PlanningLoad found, long calculations) {
     if (offer(found)) {
       progress.better(PlanningMapper.toBest(found, seed, request.steps(), calculations));
     }
-  }
-
-  /** Whether what was found with fine steps is better by a whole one. */
-  private boolean isStep(PlanningLoad found) {
-    BendableLongScore fine = found.score();
-    return fine == null
-        || ScoreLevels.butHandling(fine, Aim.FINE_STEPS).compareTo(butHandling(best().score())) > 0;
   }
 
   private static long calculationsOf(DefaultSolver<PlanningLoad> of) {

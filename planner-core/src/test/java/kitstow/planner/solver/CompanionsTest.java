@@ -50,6 +50,30 @@ class CompanionsTest {
     assertThat(most).as("at times all that is there").isGreaterThan(MOST);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"counter-1500", "remote-fortnight"})
+  void whatIsAlikeIsLighterAndFurtherForwardInASpaceThatTakesTheUnit(String name) {
+    Packing packing = byHand(name);
+    List<Integer> aboard = aboard(packing);
+    Companions companions = new Companions(packing, new Random(5L), aboard);
+    int found = 0;
+    for (int unit : aboard) {
+      Wanted wanted = packing.problem().units().get(unit);
+      PlacedItem at = packing.placeOf(unit);
+      for (int other : companions.alikeAheadOf(unit)) {
+        PlacedItem there = packing.placeOf(other);
+        assertThat(there.item().mass().massG()).isLessThan(at.item().mass().massG());
+        assertThat(there.box().minXMm() + there.box().maxXMm())
+            .as("centres, doubled")
+            .isLessThan(at.box().minXMm() + at.box().maxXMm());
+        assertThat((double) there.box().volumeMm3() / at.box().volumeMm3()).isBetween(0.6, 1.8);
+        assertThat(packing.view().decoder().mayHold(wanted, packing.siteOf(other))).isTrue();
+        found++;
+      }
+    }
+    assertThat(found).isGreaterThan(aboard.size() / 2);
+  }
+
   @Test
   void whatIsDrawnForItsGainActsMostlyFurtherBehindThanAnyDraw() {
     Packing packing = byHand("dual-cab-fortnight");
