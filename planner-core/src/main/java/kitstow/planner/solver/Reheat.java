@@ -3,6 +3,7 @@ package kitstow.planner.solver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.BooleanSupplier;
 
 /**
  * Walks from a settled plan to others that are a little worse, to settle again elsewhere: late
@@ -32,16 +33,21 @@ final class Reheat {
     this.cold = packing.levels();
   }
 
-  /** A plan that a few ruins lead to, with no less aboard, and of which the moment is higher. */
-  static PlanningLoad of(PlanningLoad load, Random random) {
+  /**
+   * A plan that a few ruins lead to, with no less aboard; its moment is higher, unless the one
+   * given had not settled.
+   *
+   * @param stopped whether to come to an end now
+   */
+  static PlanningLoad of(PlanningLoad load, Random random, BooleanSupplier stopped) {
     Packing packing = new Packing(load.problem(), PackingScore.baysOf(load));
     packing.follow(load);
-    new Reheat(packing, random).walk();
+    new Reheat(packing, random).walk(stopped);
     return PlanningMapper.toPlanning(load.problem(), packing);
   }
 
-  private void walk() {
-    for (int i = 0; i < TRIES && !isHot(); i++) {
+  private void walk(BooleanSupplier stopped) {
+    for (int i = 0; i < TRIES && !isHot() && !stopped.getAsBoolean(); i++) {
       Ruin ruin = Ruin.of(packing, random);
       List<Integer> out = ruin.inOrder();
       List<Runnable> back = new ArrayList<>();

@@ -76,7 +76,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
       if (afresh) {
         start = Shake.afresh(start, random, urgency);
       } else if (!fills && !filled && budget.rounds() > 1) {
-        start = Reheat.of(start, random);
+        start = Reheat.of(start, random, () -> stopped);
       }
       PlanningLoad found = run(start, round, budget);
       countHome(found, urgency);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Random;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.scenarios.ShippedFiles;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,7 +26,7 @@ class ReheatTest {
   void theMomentIsAnotherAndNothingIsLeftBehindForIt(String name, long seed) {
     PlanningLoad cold = settled(ShippedFiles.scenario(name));
 
-    PlanningLoad hot = Reheat.of(cold, new Random(seed));
+    PlanningLoad hot = Reheat.of(cold, new Random(seed), () -> false);
 
     ScoreLevels before = levels(cold);
     ScoreLevels after = levels(hot);
@@ -36,7 +37,9 @@ class ReheatTest {
     assertThat(after.mustLeft()).isLessThanOrEqualTo(before.mustLeft());
     assertThat(after.valueLeft()).isLessThanOrEqualTo(before.valueLeft());
     assertThat((double) after.overG()).isLessThanOrEqualTo(WORSE * before.overG());
-    assertThat(levels(Reheat.of(cold, new Random(seed)))).as("same seed").isEqualTo(after);
+    assertThat(levels(Reheat.of(cold, new Random(seed), () -> false)))
+        .as("same seed")
+        .isEqualTo(after);
   }
 
   @ParameterizedTest
@@ -44,9 +47,16 @@ class ReheatTest {
   void whatHasSettledIsMadeWorse(long seed) {
     PlanningLoad cold = settled(ShippedFiles.scenario("work-day"));
 
-    PlanningLoad hot = Reheat.of(cold, new Random(seed));
+    PlanningLoad hot = Reheat.of(cold, new Random(seed), () -> false);
 
     assertThat(levels(hot).momentSteps()).isGreaterThan(levels(cold).momentSteps());
+  }
+
+  @Test
+  void whatIsStoppedStaysAsItIs() {
+    PlanningLoad cold = settled(ShippedFiles.scenario("work-day"));
+
+    assertThat(levels(Reheat.of(cold, new Random(1L), () -> true))).isEqualTo(levels(cold));
   }
 
   private static PlanningLoad settled(Scenario scenario) {
