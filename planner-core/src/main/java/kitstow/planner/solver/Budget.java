@@ -87,7 +87,7 @@ final class Budget {
     double settled = Math.min((double) stepsTaken, expectedSteps()) / SETTLED;
     int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, settled));
     long patience = SLOW_PATIENCE * lateness + LEAST_PATIENCE;
-    return new Round(roundSeed, 0, lateness, left(), patience, Aim.ALL);
+    return new Round(roundSeed, 0, lateness, left(), patience);
   }
 
   /** A round like the first, from a plan that there is. */

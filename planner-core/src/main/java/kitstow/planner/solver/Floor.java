@@ -60,19 +60,6 @@ public final class Floor {
   /** Items that are alike: same ways to stand, same mass. */
   private record Crowd(int count, double massKg, List<FloorColumn> columns) {}
 
-  /**
-   * Whether the floor counts on a rule being kept: it holds only for plans that keep it, and tells
-   * nothing of one that does not.
-   */
-  public static boolean countsOn(RuleId rule, Settings settings) {
-    return switch (rule.kind()) {
-      case GEOMETRY, COMPANY -> true;
-      case LIMIT -> settings.massLimits() == Settings.MassLimits.KEEP;
-      case REACH -> Decoder.keepsOut(rule);
-      case NEED, PREFERENCE -> false;
-    };
-  }
-
   private Floor(Loading loading, LoadState state, Set<FloorFamily.Part> parts) {
     this.parts = parts;
     RigView view = new RigView(loading.scenario(), loading.plan().moduleBays(), /* number= */ 0);
@@ -130,6 +117,19 @@ public final class Floor {
       }
     }
     return columns;
+  }
+
+  /**
+   * Whether the floor counts on a rule being kept: it holds only for plans that keep it, and tells
+   * nothing of one that does not.
+   */
+  public static boolean countsOn(RuleId rule, Settings settings) {
+    return switch (rule.kind()) {
+      case GEOMETRY, COMPANY -> true;
+      case LIMIT -> settings.massLimits() == Settings.MassLimits.KEEP;
+      case REACH -> Decoder.keepsOut(rule);
+      case NEED, PREFERENCE -> false;
+    };
   }
 
   /**

@@ -47,7 +47,8 @@ final class Reheat {
   }
 
   private void walk(BooleanSupplier stopped) {
-    for (int i = 0; i < TRIES && !isHot() && !stopped.getAsBoolean(); i++) {
+    ScoreLevels now = cold;
+    for (int i = 0; i < TRIES && !isHot(now) && !stopped.getAsBoolean(); i++) {
       Ruin ruin = Ruin.of(packing, random);
       List<Integer> out = ruin.inOrder();
       List<Runnable> back = new ArrayList<>();
@@ -58,15 +59,17 @@ final class Reheat {
         back.add(() -> packing.assign(unit, space, stance, rank));
       }
       RuinMoves.recreate(packing, ruin, out, random, /* prospect= */ null);
-      if (!isTaken()) {
+      ScoreLevels then = packing.levels();
+      if (isTaken(then)) {
+        now = then;
+      } else {
         back.forEach(Runnable::run);
       }
     }
   }
 
-  /** Whether the packing as it is now is no worse than it may be. */
-  private boolean isTaken() {
-    ScoreLevels now = packing.levels();
+  /** Whether a packing of such levels is no worse than it may be. */
+  private boolean isTaken(ScoreLevels now) {
     return now.conflicts() <= cold.conflicts()
         && now.overG() <= (1.0 + WORSE) * cold.overG()
         && now.mustLeft() <= cold.mustLeft()
@@ -74,7 +77,7 @@ final class Reheat {
         && now.momentSteps() <= (1.0 + WORSE) * cold.momentSteps();
   }
 
-  private boolean isHot() {
-    return packing.levels().momentSteps() >= (1.0 + ENOUGH * WORSE) * cold.momentSteps();
+  private boolean isHot(ScoreLevels now) {
+    return now.momentSteps() >= (1.0 + ENOUGH * WORSE) * cold.momentSteps();
   }
 }
