@@ -3,11 +3,11 @@ package kitstow.planner.solver;
 import java.util.function.LongSupplier;
 
 /**
- * What a search may spend, and how it spends it: a quick round to have something good at once; then
- * rounds that settle slowly, each about as long as all before it, so that what there is is good
- * whenever it ends; and while things stay home, by turns with these, some in which only what is
- * aboard counts. Counted in steps where steps are given, so that the clock does not matter; else in
- * time.
+ * What a search may spend, and how it spends it: a quick round to have something good at once; a
+ * few more that owe nothing to it, since what each does well the others take over; then rounds that
+ * settle slowly, each about as long as all before it, so that what there is is good whenever it
+ * ends; and while things stay home, by turns with these, some in which only what is aboard counts.
+ * Counted in steps where steps are given, so that the clock does not matter; else in time.
  */
 final class Budget {
   private static final int RESTARTS = 12;
@@ -22,6 +22,15 @@ final class Budget {
   private static final int QUICK = 60;
 
   private static final int SLOWEST = 6_000;
+
+  /** Plans from nothing that a search begins with: fewer of more units, which take longer. */
+  private static final int MOST_BASES = 5;
+
+  private static final int LEAST_BASES = 2;
+  private static final int UNITS_BY_BASES = 200;
+
+  /** After those every so many rounds start from nothing, and settle in half the time. */
+  private static final int AFRESH = 3;
 
   /** A round has settled after about so many times the steps by which it looks back; seen. */
   private static final double SETTLED = 65.0;
@@ -48,6 +57,7 @@ final class Budget {
   private final long startNanos;
   private final double seconds;
   private final long seed;
+  private final int bases;
   private long stepsTaken;
   private int rounds;
   private int fillings;
@@ -55,11 +65,14 @@ final class Budget {
   /**
    * A budget.
    *
+   * @param units how many there are to be packed
    * @param steps steps in all, or 0 for no limit
    * @param seconds time in all; matters only without a limit in steps
    * @param nanos clock by which the time goes, ns from whenever
    */
-  Budget(long seed, long steps, double seconds, LongSupplier nanos) {
+  Budget(long seed, int units, long steps, double seconds, LongSupplier nanos) {
+    int wanted = UNITS_BY_BASES / Math.max(1, units);
+    this.bases = Math.max(LEAST_BASES, Math.min(MOST_BASES, wanted));
     this.nanos = nanos;
     this.startNanos = nanos.getAsLong();
     this.seed = seed;
@@ -76,27 +89,40 @@ final class Budget {
   Round next(boolean home, boolean filled) {
     if (rounds == 0) {
       rounds++;
-      return quickest(RESTARTS);
+      return quickest(seed, Round.Start.BEST, RESTARTS);
     }
     long roundSeed = seed + 7919L * (rounds + fillings);
     if (home && !filled && fillings < rounds) {
-      Aim aim = fillings++ % BY_TURNS < BY_TURNS / 2 ? Aim.ROOM : Aim.VALUE;
-      return new Round(roundSeed, 0, QUICK, left(), PATIENCE, aim);
+      Aim aim = fillings % BY_TURNS < BY_TURNS / 2 ? Aim.ROOM : Aim.VALUE;
+      Round.Start start = fillings++ % 2 > 0 ? Round.Start.AFRESH : Round.Start.BEST;
+      return new Round(roundSeed, start, 0, QUICK, left(), PATIENCE, aim);
     }
     rounds++;
     double settled = Math.min((double) stepsTaken, expectedSteps()) / SETTLED;
     int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, settled));
+    if (filled) {
+      return settling(roundSeed, Round.Start.BEST, lateness);
+    }
+    if (rounds <= bases) {
+      return quickest(roundSeed, Round.Start.AFRESH, /* restarts= */ 0);
+    }
+    return (rounds - bases) % AFRESH == 0
+        ? settling(roundSeed, Round.Start.AFRESH, lateness / 2)
+        : settling(roundSeed, Round.Start.HEATED, lateness);
+  }
+
+  private Round settling(long roundSeed, Round.Start start, int lateness) {
     long patience = SLOW_PATIENCE * lateness + LEAST_PATIENCE;
-    return new Round(roundSeed, 0, lateness, left(), patience);
+    return new Round(roundSeed, start, 0, lateness, left(), patience, Aim.ALL);
   }
 
   /** A round like the first, from a plan that there is. */
   Round quickAgain() {
-    return quickest(/* restarts= */ 0);
+    return quickest(seed, Round.Start.BEST, /* restarts= */ 0);
   }
 
-  private Round quickest(int restarts) {
-    return new Round(seed, restarts, QUICKEST, left(), FIRST_PATIENCE);
+  private Round quickest(long roundSeed, Round.Start start, int restarts) {
+    return new Round(roundSeed, start, restarts, QUICKEST, left(), FIRST_PATIENCE, Aim.ALL);
   }
 
   private long left() {

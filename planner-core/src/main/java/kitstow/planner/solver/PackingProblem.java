@@ -73,6 +73,7 @@ final class PackingProblem {
   private int rigsSeen;
   private Aim aim = Aim.ALL;
   private @Nullable LateScores late;
+  private @Nullable Elites elites;
   private final Trouble trouble;
   private boolean fillsSpaces = true;
   private double stepNm = 5.0;
@@ -397,6 +398,15 @@ final class PackingProblem {
 
   void late(@Nullable LateScores value) {
     late = value;
+  }
+
+  /** Packings whose spaces are taken over in the round that goes on now; null where none are. */
+  @Nullable Elites elites() {
+    return elites;
+  }
+
+  void elites(@Nullable Elites value) {
+    elites = value;
   }
 
   /** Which units have been hard to place of late. */

@@ -4,6 +4,7 @@ package kitstow.planner.solver;
  * One stretch of local search.
  *
  * @param seed random seed
+ * @param start where it begins
  * @param restarts packings from nothing that are tried before it
  * @param lateness steps back to the plan that a new one is compared with: the more, the slower it
  *     settles and the better
@@ -11,9 +12,22 @@ package kitstow.planner.solver;
  * @param unimproved steps without a better plan after which it ends
  * @param aim what counts
  */
-record Round(long seed, int restarts, int lateness, long steps, long unimproved, Aim aim) {
-  /** A round in which everything counts. */
-  Round(long seed, int restarts, int lateness, long steps, long unimproved) {
-    this(seed, restarts, lateness, steps, unimproved, Aim.ALL);
+record Round(
+    long seed, Start start, int restarts, int lateness, long steps, long unimproved, Aim aim) {
+  /** Where a round begins. */
+  enum Start {
+    /** With the best plan so far. */
+    BEST,
+
+    /** With the best plan so far, made a little worse. */
+    HEATED,
+
+    /** With nothing of any plan. */
+    AFRESH
+  }
+
+  /** Whether it takes over spaces from other plans; one that begins afresh is to be its own. */
+  boolean crosses() {
+    return start != Start.AFRESH && !aim.fills();
   }
 }

@@ -15,13 +15,17 @@ import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFac
 
 /**
  * Ruin and recreate: takes some units out, chosen by {@link Ruin}, and puts each back where the
- * whole load scores best, or fills whole spaces anew. Made by the solver.
+ * whole load scores best, or fills whole spaces anew; or fills some as another packing has them.
+ * Made by the solver.
  */
 public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassign> {
   private static final double BLINK = 0.03;
 
   /** How often what stays in the spaces of what is taken out is held where it stands. */
   private static final double HELD = 0.5;
+
+  /** How often spaces are filled as another packing has them, where there are such. */
+  private static final double CROSSED = 0.15;
 
   /** Ruins tried until one changes something; a small one often puts all back as it was. */
   private static final int TRIES = 4;
@@ -53,9 +57,38 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
 
       @Override
       public Reassign next() {
-        return ruin(scoreDirector.getWorkingSolution(), workingRandom);
+        return move(scoreDirector.getWorkingSolution(), workingRandom);
       }
     };
+  }
+
+  private static Reassign move(PlanningLoad load, Random random) {
+    Elites elites = load.problem().elites();
+    Elites.Elite other =
+        elites != null && random.nextDouble() < CROSSED ? elites.any(random) : null;
+    if (other != null) {
+      Packing scratch = load.problem().packingOf(load);
+      Crossover crossover = Crossover.of(scratch, other, random);
+      if (crossover != null) {
+        return cross(load, scratch, crossover, random);
+      }
+    }
+    return ruin(load, random);
+  }
+
+  /** Spaces filled as another packing has them. */
+  private static Reassign cross(
+      PlanningLoad load, Packing scratch, Crossover crossover, Random random) {
+    List<Integer> changed = new ArrayList<>(crossover.out());
+    if (random.nextDouble() < HELD) {
+      changed.addAll(Held.beside(scratch, crossover.out()));
+    }
+    Prospect prospect = Prospect.of(scratch, crossover.out());
+    List<Integer> left = crossover.carryOut(random);
+    boolean hopeful =
+        new Construction(load.problem())
+            .insert(scratch, left, random, BLINK, wild(random), prospect);
+    return hopeful ? reassigned(load, scratch, changed) : NOTHING;
   }
 
   /** A ruin after which something stands elsewhere than before, if one is soon found. */

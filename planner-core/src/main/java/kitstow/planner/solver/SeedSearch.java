@@ -13,9 +13,6 @@ import org.optaplanner.core.impl.solver.DefaultSolver;
 
 /** One search with one seed, round after round, to be run in a thread of its own. */
 final class SeedSearch implements Callable<PlanningLoad> {
-  /** Every so many rounds start from nothing. */
-  private static final int AFRESH = 5;
-
   /** Number of runs of all searches. */
   private static final AtomicLong RUNS = new AtomicLong();
 
@@ -30,6 +27,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
   private volatile boolean stopped;
   private volatile @Nullable DefaultSolver<PlanningLoad> solver;
   private volatile long scoreCalculations;
+  private final Elites elites = new Elites();
   private @Nullable Best best;
 
   /**
@@ -59,26 +57,18 @@ final class SeedSearch implements Callable<PlanningLoad> {
     offer(first);
     progress.better(PlanningMapper.toBest(first, seed, request.steps(), 1L));
     PlanningLoad elsewhere = BayTrials.best(first, new Random(seed), () -> stopped);
-    Budget budget = new Budget(seed, request.steps(), request.seconds(), nanos);
+    int units = problem.units().size();
+    Budget budget = new Budget(seed, units, request.steps(), request.seconds(), nanos);
     Random random = new Random(seed);
-    int[] urgency = new int[problem.units().size()];
+    int[] urgency = new int[units];
     NearFloor nearFloor = new NearFloor(request.scenario());
     boolean filled = false;
-    int fillings = 0;
     long spentBefore;
     do {
       spentBefore = budget.stepsTaken();
       Best before = best();
       Round round = budget.next(leavesHome(before.load()), filled);
-      boolean fills = round.aim().fills();
-      boolean afresh = fills ? fillings++ % 2 > 0 : !filled && budget.rounds() % AFRESH == 0;
-      PlanningLoad start = before.load();
-      if (afresh) {
-        start = Shake.afresh(start, random, urgency);
-      } else if (!fills && !filled && budget.rounds() > 1) {
-        start = Reheat.of(start, random, () -> stopped);
-      }
-      PlanningLoad found = run(start, round, budget);
+      PlanningLoad found = run(startOf(round, random, urgency), round, budget);
       countHome(found, urgency);
       offer(found);
       if (budget.rounds() == 1 && elsewhere != first) {
@@ -86,7 +76,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
         offer(run(elsewhere, budget.quickAgain(), budget));
         elsewhere = first;
       }
-      filled = fills && best().score().compareTo(before.score()) > 0;
+      filled = round.aim().fills() && best().score().compareTo(before.score()) > 0;
     } while (budget.stepsTaken() > spentBefore
         && !stopped
         && !budget.spent()
@@ -94,6 +84,15 @@ final class SeedSearch implements Callable<PlanningLoad> {
     // The round that found it may have counted otherwise.
     best().load().setScore(best().score());
     return best().load();
+  }
+
+  private PlanningLoad startOf(Round round, Random random, int[] urgency) {
+    PlanningLoad load = best().load();
+    return switch (round.start()) {
+      case BEST -> load;
+      case HEATED -> Reheat.of(load, random, () -> stopped);
+      case AFRESH -> Shake.afresh(load, random, urgency);
+    };
   }
 
   private Best best() {
@@ -154,9 +153,14 @@ final class SeedSearch implements Callable<PlanningLoad> {
     }
     start.problem().aim(round.aim());
     start.problem().late(late);
+    start.problem().elites(round.crosses() ? elites : null);
     PlanningLoad found = built.solve(start);
     start.problem().aim(Aim.ALL);
     start.problem().late(null);
+    start.problem().elites(null);
+    if (!round.aim().fills()) {
+      elites.add(found.problem().packingOf(found));
+    }
     scoreCalculations = before + calculationsOf(built);
     budget.spend(late.steps());
     return found;

@@ -3,6 +3,7 @@ package kitstow.planner.solver;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import kitstow.planner.LoadPlanner;
@@ -38,22 +39,28 @@ final class AssertedSearch {
    */
   record Outcome(LoadPlan plan, long moves, long comparisons) {}
 
+  private static final int OTHERS = 4;
+
   private AssertedSearch() {}
 
   /** Searches until at least so many moves have been tried. */
   static Outcome solve(Scenario scenario, long seed, long leastMoves) {
     PackingProblem problem = new PackingProblem(scenario);
-    SolverConfig config = SearchConfig.of(scenario, new Round(seed, 2, 60, leastMoves, leastMoves));
+    SolverConfig config =
+        SearchConfig.of(
+            scenario, new Round(seed, Round.Start.BEST, 2, 60, leastMoves, leastMoves, Aim.ALL));
     config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
     config
         .getScoreDirectorFactoryConfig()
         .setAssertionScoreDirectorFactory(
             new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(CountedPlainScore.class));
+    PlanningLoad start = PlanSearch.construct(problem, null);
+    problem.elites(others(start, seed));
     Solver<PlanningLoad> solver = SolverFactory.<PlanningLoad>create(config).buildSolver();
     MoveCount moves = new MoveCount(solver, leastMoves);
     ((DefaultSolver<PlanningLoad>) solver).addPhaseLifecycleListener(moves);
     long before = CountedPlainScore.count();
-    PlanningLoad found = solver.solve(PlanSearch.construct(problem, null));
+    PlanningLoad found = solver.solve(start);
     LoadPlan plan = PlanningMapper.toBest(found, seed, leastMoves, 0L).plan();
     PackingProblem afresh = new PackingProblem(scenario);
     afresh.stepNm(problem.stepNm());
@@ -62,6 +69,17 @@ final class AssertedSearch {
         .isEqualTo(
             PlainScore.levels(afresh, plan, refused).toScore(scenario.settings().massLimits()));
     return new Outcome(plan, moves.count, CountedPlainScore.count() - before);
+  }
+
+  /** Packings whose spaces moves take over. */
+  private static Elites others(PlanningLoad start, long seed) {
+    Elites others = new Elites();
+    Random random = new Random(seed);
+    for (int i = 0; i < OTHERS; i++) {
+      int[] urgency = new int[start.items().size()];
+      others.add(start.problem().packingOf(Shake.afresh(start, random, urgency)));
+    }
+    return others;
   }
 
   /** Counts moves, and ends the search after the step in which enough of them have been tried. */

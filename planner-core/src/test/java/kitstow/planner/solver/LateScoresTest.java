@@ -51,7 +51,9 @@ class LateScoresTest {
     DefaultSolver<PlanningLoad> solver =
         (DefaultSolver<PlanningLoad>)
             SolverFactory.<PlanningLoad>create(
-                    SearchConfig.of(scenario, new Round(3L, 0, LATENESS, STEPS, STEPS)))
+                    SearchConfig.of(
+                        scenario,
+                        new Round(3L, Round.Start.BEST, 0, LATENESS, STEPS, STEPS, Aim.ALL)))
                 .buildSolver();
     solver.addPhaseLifecycleListener(
         new PhaseLifecycleListenerAdapter<PlanningLoad>() {

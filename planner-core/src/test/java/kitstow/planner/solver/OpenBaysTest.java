@@ -46,7 +46,8 @@ class OpenBaysTest {
   @Test
   void choosingBaysKeepsTheScoreInFullAssert() {
     PackingProblem problem = new PackingProblem(scenario());
-    SolverConfig config = SearchConfig.of(scenario(), new Round(5L, 2, 60, 60L, 60L));
+    SolverConfig config =
+        SearchConfig.of(scenario(), new Round(5L, Round.Start.BEST, 2, 60, 60L, 60L, Aim.ALL));
     config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
     config
         .getScoreDirectorFactoryConfig()

@@ -58,7 +58,8 @@ class PlanSearchTest {
   void incrementalScoreEqualsThePlainScoreInFullAssert(long seed) {
     Scenario scenario = SoundPlans.scenario(seed);
     PackingProblem problem = new PackingProblem(scenario);
-    SolverConfig config = SearchConfig.of(scenario, new Round(seed, 2, 60, 60L, 60L));
+    SolverConfig config =
+        SearchConfig.of(scenario, new Round(seed, Round.Start.BEST, 2, 60, 60L, 60L, Aim.ALL));
     config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
     config
         .getScoreDirectorFactoryConfig()
