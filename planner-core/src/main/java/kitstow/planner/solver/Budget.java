@@ -46,6 +46,9 @@ final class Budget {
    */
   private static final long PATIENCE = 1_500L;
 
+  /** Share of all steps that rounds may take that fill and have brought nothing of late. */
+  private static final double MOST_FRUITLESS = 0.25;
+
   /** Of so many rounds that fill, the first half goes by room, the other by value. */
   private static final int BY_TURNS = 4;
 
@@ -61,6 +64,8 @@ final class Budget {
   private long stepsTaken;
   private int rounds;
   private int fillings;
+  private boolean filling;
+  private long fruitless;
 
   /**
    * A budget.
@@ -92,12 +97,15 @@ final class Budget {
       return quickest(seed, Round.Start.BEST, RESTARTS);
     }
     long roundSeed = seed + 7919L * (rounds + fillings);
-    if (home && !filled && fillings < rounds) {
+    fruitless = filled ? 0L : fruitless;
+    if (home && !filled && fillings < rounds && fruitless <= MOST_FRUITLESS * stepsTaken) {
       Aim aim = fillings % BY_TURNS < BY_TURNS / 2 ? Aim.ROOM : Aim.VALUE;
+      filling = true;
       Round.Start start = fillings++ % 2 > 0 ? Round.Start.AFRESH : Round.Start.BEST;
       return new Round(roundSeed, start, 0, QUICK, left(), PATIENCE, aim);
     }
     rounds++;
+    filling = false;
     double settled = Math.min((double) stepsTaken, expectedSteps()) / SETTLED;
     int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, settled));
     if (filled) {
@@ -142,6 +150,7 @@ final class Budget {
   /** Counts the steps of a round. */
   void spend(long taken) {
     stepsTaken += taken;
+    fruitless += filling ? taken : 0L;
   }
 
   /** Whether no step is left; time is watched from outside. */

@@ -44,7 +44,7 @@ final class Crossover {
     if (!other.bays().equals(packing.wantedBays())) {
       return null;
     }
-    List<Integer> sites = other.differences(Elites.Elite.of(packing));
+    List<Integer> sites = other.differences(packing);
     if (sites.isEmpty()) {
       return null;
     }

@@ -29,8 +29,13 @@ final class Elites {
    * One of them. Units that are pinned to a place are no part of it.
    *
    * @param spaces what stands in each space, in the order in which it goes down
+   * @param contents a number for each space that tells what is in it, wherever it stands there
    */
-  record Elite(Map<String, String> bays, BendableLongScore score, List<List<Stand>> spaces) {
+  record Elite(
+      Map<String, String> bays,
+      BendableLongScore score,
+      List<List<Stand>> spaces,
+      List<Long> contents) {
     /** As a packing is now. */
     static Elite of(Packing packing) {
       List<List<Stand>> spaces = new ArrayList<>();
@@ -45,33 +50,42 @@ final class Elites {
       for (int unit : order) {
         Wanted wanted = packing.problem().units().get(unit);
         PlacedItem item = packing.placeOf(unit);
-        if (item != null && !wanted.item().pin().isPresent()) {
+        if (item != null && !isPinned(packing, unit)) {
           int pose = wanted.poseIn(item.placement()).getAsInt();
           long stance = Stance.at(pose, item.placement().corner());
           spaces.get(packing.siteOf(unit)).add(new Stand(packing.problem().kindOf(unit), stance));
         }
       }
-      return new Elite(packing.wantedBays(), packing.score(Aim.ALL), spaces);
+      return new Elite(packing.wantedBays(), packing.score(Aim.ALL), spaces, contentsOf(packing));
     }
 
-    /** Spaces in which the two hold other kinds of units, or other numbers of them. */
-    List<Integer> differences(Elite other) {
+    private static List<Long> contentsOf(Packing packing) {
+      long[] sums = new long[packing.view().siteCount()];
+      for (int unit = 0; unit < packing.problem().units().size(); unit++) {
+        if (packing.placeOf(unit) != null && !isPinned(packing, unit)) {
+          sums[packing.siteOf(unit)] += Ground.mix(packing.problem().kindOf(unit) + 1L);
+        }
+      }
+      List<Long> contents = new ArrayList<>(sums.length);
+      for (long sum : sums) {
+        contents.add(sum);
+      }
+      return contents;
+    }
+
+    /** Spaces in which a packing with the same bays holds other kinds, or other numbers of them. */
+    List<Integer> differences(Packing packing) {
+      return differences(contentsOf(packing));
+    }
+
+    private List<Integer> differences(List<Long> others) {
       List<Integer> sites = new ArrayList<>();
-      for (int site = 0; site < spaces.size(); site++) {
-        if (contents(spaces.get(site)) != contents(other.spaces.get(site))) {
+      for (int site = 0; site < others.size(); site++) {
+        if (!contents.get(site).equals(others.get(site))) {
           sites.add(site);
         }
       }
       return sites;
-    }
-
-    /** A number for what is in a space, wherever it stands there. */
-    private static long contents(List<Stand> space) {
-      long sum = 0L;
-      for (Stand stand : space) {
-        sum += Ground.mix(stand.kind() + 1L);
-      }
-      return sum;
     }
 
     private boolean isLike(Elite other) {
@@ -79,7 +93,11 @@ final class Elites {
         return false;
       }
       long held = spaces.stream().filter(space -> !space.isEmpty()).count();
-      return differences(other).size() <= ALIKE * held;
+      return differences(other.contents).size() <= ALIKE * held;
+    }
+
+    private static boolean isPinned(Packing packing, int unit) {
+      return packing.problem().units().get(unit).item().pin().isPresent();
     }
 
     private boolean isBetterThan(Elite other) {
