@@ -29,7 +29,7 @@ final class Budget {
   private static final int LEAST_BASES = 2;
   private static final int UNITS_BY_BASES = 200;
 
-  /** After those every so many rounds start from nothing, and settle in half the time. */
+  /** After those one in so many rounds starts from nothing again. */
   private static final int AFRESH = 3;
 
   /** A round has settled after about so many times the steps by which it looks back; seen. */
@@ -111,11 +111,8 @@ final class Budget {
     if (filled) {
       return settling(roundSeed, Round.Start.BEST, lateness);
     }
-    if (rounds <= bases) {
-      return quickest(roundSeed, Round.Start.AFRESH, /* restarts= */ 0);
-    }
-    return (rounds - bases) % AFRESH == 0
-        ? settling(roundSeed, Round.Start.AFRESH, lateness / 2)
+    return rounds <= bases || (rounds - bases) % AFRESH == 0
+        ? quickest(roundSeed, Round.Start.AFRESH, /* restarts= */ 0)
         : settling(roundSeed, Round.Start.HEATED, lateness);
   }
 
