@@ -15,8 +15,8 @@ final class Budget {
   /** Steps by which the first round looks back; it is to have something good within a second. */
   private static final int QUICKEST = 15;
 
-  /** Steps without a better plan after which the first round ends. */
-  private static final long FIRST_PATIENCE = 300L;
+  /** Steps without a better plan after which the first round, and any from nothing, ends. */
+  private static final long FIRST_PATIENCE = 150L;
 
   /** Steps by which a round that fills looks back, and one that settles at least. */
   private static final int QUICK = 60;
@@ -36,9 +36,9 @@ final class Budget {
   private static final double SETTLED = 65.0;
 
   /** So many times as many steps without a better plan as it looks back end a round, and more. */
-  private static final long SLOW_PATIENCE = 8L;
+  private static final long SLOW_PATIENCE = 4L;
 
-  private static final long LEAST_PATIENCE = 200L;
+  private static final long LEAST_PATIENCE = 100L;
 
   /**
    * Steps without anything more aboard after which a round that fills gives up. Some starts come to

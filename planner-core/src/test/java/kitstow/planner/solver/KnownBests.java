@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -31,7 +32,7 @@ final class KnownBests {
   private static final double ROUNDED_NM = 0.051;
 
   private final @Nullable Path file;
-  private final Map<String, Best> bests = new TreeMap<>();
+  private final Map<String, List<Best>> bests = new TreeMap<>();
 
   /** What was reached. */
   private record Best(String print, long overG, long mustLeft, long valueLeft, double momentNm) {
@@ -82,22 +83,24 @@ final class KnownBests {
     }
   }
 
-  /** Later lines count before earlier ones. */
   private void read(List<String> lines) {
     for (String line : lines) {
       String[] fields = line.split(";", -1);
       if (fields.length != FIELDS) {
         throw new IllegalStateException("not six fields: " + line);
       }
-      bests.put(fields[0], Best.parse(fields));
+      bests.computeIfAbsent(fields[0], name -> new ArrayList<>()).add(Best.parse(fields));
     }
   }
 
   /** What is known of a rig. */
   Optional<ScoreLevels> of(BenchRig rig, double stepNm) {
-    return Optional.ofNullable(bests.get(rig.name()))
-        .filter(best -> best.print().equals(rig.print()))
-        .map(best -> best.levels(stepNm));
+    Settings.MassLimits massLimits = rig.scenario().settings().massLimits();
+    String print = rig.print();
+    return bests.getOrDefault(rig.name(), List.of()).stream()
+        .filter(best -> best.print().equals(print))
+        .map(best -> best.levels(stepNm))
+        .max(Comparator.comparing(levels -> levels.toScore(massLimits)));
   }
 
   /** Keeps what a run has found, if it is better than what is known. */
@@ -109,11 +112,11 @@ final class KnownBests {
             .orElse(true);
     if (better && file != null && found.conflicts() == 0L) {
       double momentNm = found.momentSteps() * stepNm;
-      bests.put(
-          rig.name(),
-          new Best(rig.print(), found.overG(), found.mustLeft(), found.valueLeft(), momentNm));
+      Best best =
+          new Best(rig.print(), found.overG(), found.mustLeft(), found.valueLeft(), momentNm);
+      bests.put(rig.name(), List.of(best));
       List<String> lines = new ArrayList<>();
-      bests.forEach((name, best) -> lines.add(best.line(name)));
+      bests.forEach((name, known) -> known.forEach(one -> lines.add(one.line(name))));
       try {
         Files.write(file, lines);
       } catch (IOException e) {
