@@ -56,7 +56,7 @@ final class Crossover {
     transfers.forEach(transfer -> out.add(transfer.unit()));
     for (int unit = 0; unit < packing.problem().units().size(); unit++) {
       boolean loose = packing.placeOf(unit) == null || chosen.contains(packing.siteOf(unit));
-      if (loose && !isPinned(packing, unit)) {
+      if (loose && !packing.problem().isPinned(unit)) {
         out.add(unit);
       }
     }
@@ -68,7 +68,7 @@ final class Crossover {
       Packing packing, Elites.Elite other, List<Integer> sites, Random random) {
     List<Integer> units = new ArrayList<>();
     for (int unit = 0; unit < packing.problem().units().size(); unit++) {
-      if (!isPinned(packing, unit)) {
+      if (!packing.problem().isPinned(unit)) {
         units.add(unit);
       }
     }
@@ -88,10 +88,6 @@ final class Crossover {
       }
     }
     return transfers;
-  }
-
-  private static boolean isPinned(Packing packing, int unit) {
-    return packing.problem().units().get(unit).item().pin().isPresent();
   }
 
   /** Units that are taken out, all that are home among them. */

@@ -50,7 +50,7 @@ final class Elites {
       for (int unit : order) {
         Wanted wanted = packing.problem().units().get(unit);
         PlacedItem item = packing.placeOf(unit);
-        if (item != null && !isPinned(packing, unit)) {
+        if (item != null && !packing.problem().isPinned(unit)) {
           int pose = wanted.poseIn(item.placement()).getAsInt();
           long stance = Stance.at(pose, item.placement().corner());
           spaces.get(packing.siteOf(unit)).add(new Stand(packing.problem().kindOf(unit), stance));
@@ -62,7 +62,7 @@ final class Elites {
     private static List<Long> contentsOf(Packing packing) {
       long[] sums = new long[packing.view().siteCount()];
       for (int unit = 0; unit < packing.problem().units().size(); unit++) {
-        if (packing.placeOf(unit) != null && !isPinned(packing, unit)) {
+        if (packing.placeOf(unit) != null && !packing.problem().isPinned(unit)) {
           sums[packing.siteOf(unit)] += Ground.mix(packing.problem().kindOf(unit) + 1L);
         }
       }
@@ -94,10 +94,6 @@ final class Elites {
       }
       long held = spaces.stream().filter(space -> !space.isEmpty()).count();
       return differences(other.contents).size() <= ALIKE * held;
-    }
-
-    private static boolean isPinned(Packing packing, int unit) {
-      return packing.problem().units().get(unit).item().pin().isPresent();
     }
 
     private boolean isBetterThan(Elite other) {

@@ -414,6 +414,11 @@ final class PackingProblem {
     return trouble;
   }
 
+  /** Whether the user wants a unit in one space, or at one place in it. */
+  boolean isPinned(int unit) {
+    return units.get(unit).item().pin().isPresent();
+  }
+
   /** What a unit that need not come costs while it is home: its value, or decilitres. */
   long costAtHome(int unit, Aim by) {
     Item item = units.get(unit).item();

@@ -175,12 +175,12 @@ final class Ruin {
         out.addAll(companions.ofSpace(centre));
       }
     }
-    out.removeIf(this::isPinned);
+    out.removeIf(packing.problem()::isPinned);
     out.addAll(home);
     int others = random.nextBoolean() ? random.nextInt(OTHERS) : 0;
     for (int i = 0; i < others; i++) {
       int other = centre();
-      if (!out.contains(other) && !isPinned(other)) {
+      if (!out.contains(other) && !packing.problem().isPinned(other)) {
         out.add(other);
       }
     }
@@ -291,10 +291,6 @@ final class Ruin {
     }
     List<Integer> from = must.isEmpty() ? home : must;
     return from.get(random.nextInt(from.size()));
-  }
-
-  private boolean isPinned(int unit) {
-    return item(unit).pin().isPresent();
   }
 
   private boolean isMust(int unit) {
