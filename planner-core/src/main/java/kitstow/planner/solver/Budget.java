@@ -27,6 +27,8 @@ final class Budget {
   private static final int MOST_BASES = 5;
 
   private static final int LEAST_BASES = 2;
+
+  /** Between these bounds, about as many as make this number times the units. */
   private static final int UNITS_BY_BASES = 200;
 
   /** After those one in so many rounds starts from nothing again. */
@@ -64,7 +66,6 @@ final class Budget {
   private long stepsTaken;
   private int rounds;
   private int fillings;
-  private boolean filling;
   private long fruitless;
 
   /**
@@ -100,12 +101,10 @@ final class Budget {
     fruitless = filled ? 0L : fruitless;
     if (home && !filled && fillings < rounds && fruitless <= MOST_FRUITLESS * stepsTaken) {
       Aim aim = fillings % BY_TURNS < BY_TURNS / 2 ? Aim.ROOM : Aim.VALUE;
-      filling = true;
       Round.Start start = fillings++ % 2 > 0 ? Round.Start.AFRESH : Round.Start.BEST;
       return new Round(roundSeed, start, 0, QUICK, left(), PATIENCE, aim);
     }
     rounds++;
-    filling = false;
     double settled = Math.min((double) stepsTaken, expectedSteps()) / SETTLED;
     int lateness = (int) Math.max(QUICK, Math.min(SLOWEST, settled));
     if (filled) {
@@ -145,9 +144,9 @@ final class Budget {
   }
 
   /** Counts the steps of a round. */
-  void spend(long taken) {
+  void spend(Round round, long taken) {
     stepsTaken += taken;
-    fruitless += filling ? taken : 0L;
+    fruitless += round.aim().fills() ? taken : 0L;
   }
 
   /** Whether no step is left; time is watched from outside. */

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import kitstow.planner.model.PlacedItem;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -101,13 +100,11 @@ final class Crossover {
    * @return those that have no place yet, in the order in which they are to be put back
    */
   List<Integer> carryOut(Random random) {
-    for (int unit : out) {
-      packing.assign(unit, null, Stance.ANY, packing.rankOf(unit));
-    }
+    packing.takeOut(out);
     LoadSums sums = packing.sums(out);
     Set<Integer> left = new LinkedHashSet<>(out);
     for (Transfer transfer : transfers) {
-      if (put(transfer, sums)) {
+      if (packing.putAt(transfer.unit(), transfer.stance(), transfer.site(), sums)) {
         left.remove(transfer.unit());
       }
     }
@@ -117,19 +114,6 @@ final class Crossover {
       order.sort(Comparator.comparingLong(unit -> -massG(unit)));
     }
     return order;
-  }
-
-  /** Puts a unit where the other has it, unless it cannot stand there or overloads something. */
-  private boolean put(Transfer transfer, LoadSums sums) {
-    int unit = transfer.unit();
-    PlacedItem found = packing.tryAt(unit, transfer.stance(), transfer.site());
-    if (found == null
-        || !found.placement().corner().equals(Stance.cornerOf(transfer.stance()))
-        || sums.overWithG(unit, found, transfer.site()) > sums.overG()) {
-      return false;
-    }
-    packing.put(unit, transfer.stance(), transfer.site(), found);
-    return true;
   }
 
   private long massG(int unit) {

@@ -42,17 +42,11 @@ final class Elites {
       for (int site = 0; site < packing.view().siteCount(); site++) {
         spaces.add(new ArrayList<>());
       }
-      List<Integer> order = new ArrayList<>();
-      for (int unit = 0; unit < packing.problem().units().size(); unit++) {
-        order.add(unit);
-      }
-      order.sort(Comparator.comparingInt(packing::rankOf).thenComparingInt(unit -> unit));
-      for (int unit : order) {
+      for (int unit : packing.inOrder()) {
         Wanted wanted = packing.problem().units().get(unit);
         PlacedItem item = packing.placeOf(unit);
         if (item != null && !packing.problem().isPinned(unit)) {
-          int pose = wanted.poseIn(item.placement()).getAsInt();
-          long stance = Stance.at(pose, item.placement().corner());
+          long stance = Stance.asIn(wanted, item.placement());
           spaces.get(packing.siteOf(unit)).add(new Stand(packing.problem().kindOf(unit), stance));
         }
       }

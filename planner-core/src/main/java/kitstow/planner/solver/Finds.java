@@ -1,7 +1,6 @@
 package kitstow.planner.solver;
 
 import kitstow.planner.model.PlacedItem;
-import kitstow.planner.model.Placement;
 import kitstow.planner.model.Space;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.packing.Decoder;
@@ -48,15 +47,13 @@ final class Finds {
     if (known == LongMemory.UNKNOWN) {
       Wanted wanted = problem.units().get(unit);
       Decoder.Found found = view.decoder().find(Stance.of(wanted, stance), site, ground);
-      known = found.place().isPresent() ? placeOf(wanted, found.place().get()) : NOWHERE;
+      known =
+          found.place().isPresent()
+              ? Stance.asIn(wanted, found.place().get().placement())
+              : NOWHERE;
       memory.put(key, known);
     }
     return known == NOWHERE ? null : placed(view, unit, site, known);
-  }
-
-  private static long placeOf(Wanted wanted, PlacedItem item) {
-    Placement placement = item.placement();
-    return Stance.at(wanted.poseIn(placement).getAsInt(), placement.corner());
   }
 
   /** The same object for the same place as long as it can be kept, so that changes show. */

@@ -54,6 +54,6 @@ final class Held {
     PlacedItem item = packing.placeOf(unit);
     return item == null || wanted.item().pin().isPresent()
         ? packing.stanceOf(unit)
-        : Stance.at(wanted.poseIn(item.placement()).getAsInt(), item.placement().corner());
+        : Stance.asIn(wanted, item.placement());
   }
 }

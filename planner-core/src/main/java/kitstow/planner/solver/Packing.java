@@ -224,6 +224,30 @@ final class Packing {
     }
   }
 
+  /**
+   * Puts a unit that is nowhere at the very place that a stance names, unless it cannot stand there
+   * or overloads something; tells whether it did.
+   *
+   * @param sums loads of what has a place now
+   */
+  boolean putAt(int unit, long stanceThere, int siteIndex, LoadSums sums) {
+    PlacedItem item = tryAt(unit, stanceThere, siteIndex);
+    if (item == null
+        || !item.placement().corner().equals(Stance.cornerOf(stanceThere))
+        || sums.overWithG(unit, item, siteIndex) > sums.overG()) {
+      return false;
+    }
+    put(unit, stanceThere, siteIndex, item);
+    return true;
+  }
+
+  /** Takes units out; they are nowhere then. */
+  void takeOut(List<Integer> units) {
+    for (int unit : units) {
+      assign(unit, null, Stance.ANY, rank[unit]);
+    }
+  }
+
   /** Fills a space with goods beside what stands there now. */
   Filler filler(int siteIndex, List<Filler.Goods> goods) {
     settle();
@@ -374,8 +398,8 @@ final class Packing {
     return sums(List.of()).momentHalfGMm();
   }
 
-  /** The plan as it stands, units in the order in which they go down. */
-  LoadPlan plan(LoadPlan.Origin origin) {
+  /** Units that have a place, in the order in which they go down. */
+  List<Integer> inOrder() {
     settle();
     List<Integer> order = new ArrayList<>();
     for (int unit = 0; unit < placed.length; unit++) {
@@ -384,8 +408,13 @@ final class Packing {
       }
     }
     order.sort(Comparator.comparingInt((Integer unit) -> rank[unit]).thenComparingInt(u -> u));
+    return order;
+  }
+
+  /** The plan as it stands, units in the order in which they go down. */
+  LoadPlan plan(LoadPlan.Origin origin) {
     List<Placement> placements = new ArrayList<>();
-    for (int unit : order) {
+    for (int unit : inOrder()) {
       PlacedItem item = placed[unit];
       if (item != null) {
         placements.add(item.placement());

@@ -9,9 +9,7 @@ import java.util.Random;
 import java.util.SplittableRandom;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Need;
-import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Space;
-import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.packing.Filler;
 import kitstow.planner.packing.Filling;
 import kitstow.planner.packing.Taste;
@@ -151,18 +149,9 @@ final class Refill {
 
   /** Puts a unit where the filling has it, unless a rule or a limit is against it. */
   private boolean put(int unit, Filler.Stand stand, LoadSums sums) {
-    int site = stand.site();
-    Space space = packing.view().sites().space(site);
-    SpacePointMm corner = space.cornerOf(stand.corner());
-    long stance = Stance.at(stand.pose(), corner);
-    PlacedItem found = packing.tryAt(unit, stance, site);
-    if (found == null
-        || !found.placement().corner().equals(corner)
-        || sums.overWithG(unit, found, site) > sums.overG()) {
-      return false;
-    }
-    packing.put(unit, stance, site, found);
-    return true;
+    Space space = packing.view().sites().space(stand.site());
+    long stance = Stance.at(stand.pose(), space.cornerOf(stand.corner()));
+    return packing.putAt(unit, stance, stand.site(), sums);
   }
 
   /** The lower the more is in, or the less of it acts behind the rear axle. */

@@ -124,9 +124,7 @@ public final class RuinMoves implements MoveIteratorFactory<PlanningLoad, Reassi
   static boolean recreate(
       Packing scratch, Ruin ruin, List<Integer> out, Random random, @Nullable Prospect prospect) {
     PackingProblem problem = scratch.problem();
-    for (int unit : out) {
-      scratch.assign(unit, null, Stance.ANY, scratch.rankOf(unit));
-    }
+    scratch.takeOut(out);
     List<Integer> left = out;
     if (!ruin.refilled().isEmpty()) {
       boolean roomy = problem.aim().fills() || (ruin.leavesHome() && random.nextBoolean());

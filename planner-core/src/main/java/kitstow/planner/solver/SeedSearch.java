@@ -162,7 +162,7 @@ final class SeedSearch implements Callable<PlanningLoad> {
       elites.add(found.problem().packingOf(found));
     }
     scoreCalculations = before + calculationsOf(built);
-    budget.spend(late.steps());
+    budget.spend(round, late.steps());
     return found;
   }
 

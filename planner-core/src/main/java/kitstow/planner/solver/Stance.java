@@ -1,6 +1,7 @@
 package kitstow.planner.solver;
 
 import java.util.Optional;
+import kitstow.planner.model.Placement;
 import kitstow.planner.model.SpacePointMm;
 import kitstow.planner.packing.Wanted;
 
@@ -36,6 +37,11 @@ final class Stance {
     return PLACE
         | ((((long) pose << FIELD | field(corner.xMm())) << FIELD | field(corner.yMm())) << FIELD)
         | field(corner.zMm());
+  }
+
+  /** The pose and place in which a unit stands. */
+  static long asIn(Wanted unit, Placement placement) {
+    return at(unit.poseIn(placement).getAsInt(), placement.corner());
   }
 
   private static long field(int mm) {
