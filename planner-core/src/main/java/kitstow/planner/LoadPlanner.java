@@ -158,7 +158,6 @@ public final class LoadPlanner {
    * @param request scenario, seed and limits
    * @param progress told of every better plan, from the searching threads
    * @param cancelled asked a few times a second; when true the best plan so far is returned
-   * @throws kitstow.planner.solver.NoPlanException if the search ends before it has any plan
    * @throws JudgesDifferException if the two judges of the plan do not agree
    * @throws UnsoundPlanException if the search has made a plan that breaks a rule of place, company
    *     or emergency reach: a fault of ours

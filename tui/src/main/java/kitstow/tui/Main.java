@@ -39,7 +39,6 @@ import picocli.CommandLine.Spec;
       "0:done; a plan is within its limits",
       "1:a plan breaks a rule or leaves home what must come along",
       "2:the command line or an input file is wrong",
-      "3:no plan was found in time",
       "70:a fault in kitstow itself"
     },
     footerHeading = "%nExamples:%n",

@@ -7,6 +7,7 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import kitstow.tui.cli.ExitCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,6 +72,85 @@ class GearTest {
     assertThat(run.err())
         .contains("line 1, column 3: is headed \"colour\", which is no column")
         .contains("line 1: has no column massKg");
+  }
+
+  @Test
+  void faultsOfRowsAreToldBesideThoseOfTheHeader() throws IOException {
+    Run run = Run.of("gear", file("title,lengthMm,widthMm,heightMm\nRod tube,1900,,180\n"));
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err())
+        .contains("line 1: has no column massKg", "line 2, column 3 (widthMm)")
+        .doesNotContain("line 2, no column");
+  }
+
+  @Test
+  void aTableOfTitlesSizesAndMassesWillDo() throws IOException {
+    String table =
+        """
+        title,lengthMm,widthMm,heightMm,massKg
+        "Café & rods, long",1900,180,180,6.5
+        Crab pot,600,600,150,4
+        Crab pot,700,600,150,5
+        !,100,100,100,1
+        """;
+    Run run = Run.of("gear", file(table));
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(run.err()).startsWith("note: a table without a column marks");
+    JsonObject gear = JsonParser.parseString(run.out()).getAsJsonObject();
+    assertThat(gear.getAsJsonArray("gear").asList())
+        .extracting(line -> line.getAsJsonObject().get("id").getAsString())
+        .containsExactly("caf-rods-long", "crab-pot", "crab-pot-2", "item");
+    JsonObject rods =
+        gear.getAsJsonObject("define").getAsJsonArray("gear").get(0).getAsJsonObject();
+    assertThat(rods.get("massSource").getAsString()).isEqualTo("estimate");
+    assertThat(rods.getAsJsonArray("turns").asList())
+        .extracting(turn -> turn.getAsString())
+        .containsExactly("LWH", "WLH");
+    assertThat(rods.get("bearsKg").getAsInt()).isZero();
+    assertThat(rods.get("reach").getAsString()).isEqualTo("fewDays");
+  }
+
+  @Test
+  void capitalLettersDoNotMatter() throws IOException {
+    String row = "chair,Chair,900,250,200,6,Estimate,2,NICE,Any,0,Heavytool food,FewDays\n";
+    Run run = Run.of("gear", file(HEADER.toUpperCase(Locale.ROOT) + row));
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).isEqualTo(Run.of("gear", file(HEADER + row)).out());
+    assertThat(run.out()).contains("\"heavyTool\"", "\"nice\"", "\"fewDays\"");
+  }
+
+  @Test
+  void centimetresForMillimetresAreTold() throws IOException {
+    Run run = Run.of("gear", file("title,lengthMm,widthMm,heightMm,massKg\nEsky,60,40,40,25\n"));
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run.err()).contains("is 25 kg in 0.096 L, must be less than lead weighs");
+  }
+
+  @Test
+  void whatHoldsFuelIsFuelThoughNobodyHasMarkedIt() throws IOException {
+    String table =
+        """
+        title,lengthMm,widthMm,heightMm,massKg,content,contentKg
+        Jerry can,345,165,470,19,fuel,15
+        """;
+    Run run = Run.of("gear", file(table));
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(run.out()).containsPattern("\"marks\": \\[\\s*\"fuel\"");
+  }
+
+  @Test
+  void whatHasTheTitleOfACatalogueEntryIsAsItIsThere() throws IOException {
+    String table =
+        """
+        title,lengthMm,widthMm,heightMm,massKg
+        "Fuel can 20 L, steel, petrol",345,165,470,20
+        """;
+    Run run = Run.of("gear", file(table));
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(run.out())
+        .containsPattern("\"marks\": \\[\\s*\"fuel\"")
+        .contains("\"kind\": \"fuel\"");
   }
 
   @Test

@@ -9,6 +9,7 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Loading;
+import kitstow.planner.model.Need;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
 import kitstow.planner.model.Rig;
@@ -26,8 +27,9 @@ import kitstow.planner.rules.Situation;
 
 /**
  * Why what stays home does: each unit is tried in each space with everything else where it is. Told
- * is the first that stands against it: a rule that bars it from the empty space, else the room that
- * others leave, else the limit that would be exceeded most.
+ * is the first that stands against it: a rule that bars it from the empty space, else, of what must
+ * come, a limit that it would exceed there alone, else the room that others leave, else the limit
+ * that would be exceeded most.
  */
 public final class HomeReasons {
   private final Situation situation;
@@ -36,6 +38,7 @@ public final class HomeReasons {
   private final Decoder decoder;
   private final Map<String, LimitReading> now;
   private final Map<String, List<BoxMm>> gaps = new LinkedHashMap<>();
+  private final Map<String, Map<String, LimitReading>> emptiedReadings = new LinkedHashMap<>();
 
   private HomeReasons(Situation situation) {
     this.situation = situation;
@@ -85,9 +88,48 @@ public final class HomeReasons {
       return whateverIsThere.get();
     }
     Decoder.Found step = decoder.among(loading.placed().values(), wanted, space);
-    return step.place().isPresent()
-        ? byMass(wanted, space, step.place().get())
-        : crowded(wanted, space, step.barredBy());
+    if (step.place().isPresent()) {
+      return byMass(step.place().get(), loading.plan(), now)
+          .map(reading -> over(wanted, space, reading, Cause.OVER_LIMIT))
+          .orElseGet(() -> plain(wanted, space, Cause.NOTHING, RuleId.MUST_TAKE));
+    }
+    return alone(wanted, space).orElseGet(() -> crowded(wanted, space, step.barredBy()));
+  }
+
+  /** A limit that what must come would exceed with nothing else in the space. */
+  private Optional<HomeReason> alone(Wanted wanted, Space space) {
+    Optional<PlacedItem> place = decoder.alone(wanted, space).place();
+    if (wanted.item().need() != Need.MUST || !place.isPresent()) {
+      return Optional.empty();
+    }
+    List<Placement> elsewhere = new ArrayList<>(loading.plan().placements());
+    elsewhere.removeIf(placement -> placement.spaceId().equals(space.id()));
+    LoadPlan emptied = with(elsewhere);
+    Map<String, LimitReading> before =
+        emptiedReadings.computeIfAbsent(space.id(), id -> readings(emptied));
+    return byMass(place.get(), emptied, before)
+        .map(reading -> over(wanted, space, reading, Cause.OVER_LIMIT_ALONE));
+  }
+
+  private LoadPlan with(List<Placement> placements) {
+    LoadPlan plan = loading.plan();
+    return new LoadPlan(plan.scenarioId(), plan.moduleBays(), placements, plan.origin());
+  }
+
+  private Map<String, LimitReading> readings(LoadPlan plan) {
+    return Readings.of(Situation.of(Loading.of(loading.scenario(), plan)));
+  }
+
+  private static HomeReason over(Wanted wanted, Space space, LimitReading worst, Cause cause) {
+    return new HomeReason(
+        wanted.key(),
+        space.id(),
+        cause,
+        worst.rule(),
+        worst.subjectId(),
+        worst.state().id(),
+        -worst.margin().marginKg(),
+        "kg");
   }
 
   /** What bars a thing from a space that holds nothing else. */
@@ -168,35 +210,21 @@ public final class HomeReasons {
         wanted.key(), space.id(), causes.get(worstAxis), rule, "", "", Math.max(0, least), "mm");
   }
 
-  /** The limit that would be exceeded most if a thing were where it finds a place. */
-  private HomeReason byMass(Wanted wanted, Space space, PlacedItem place) {
-    List<Placement> placements = new ArrayList<>(loading.plan().placements());
+  /** The limit that would be exceeded most if a thing were in a place beside what a plan has. */
+  private Optional<LimitReading> byMass(
+      PlacedItem place, LoadPlan plan, Map<String, LimitReading> before) {
+    List<Placement> placements = new ArrayList<>(plan.placements());
     placements.add(place.placement());
-    LoadPlan plan = loading.plan();
-    LoadPlan with = new LoadPlan(plan.scenarioId(), plan.moduleBays(), placements, plan.origin());
-    Map<String, LimitReading> then =
-        Readings.of(Situation.of(Loading.of(loading.scenario(), with)));
     LimitReading worst = null;
-    for (Map.Entry<String, LimitReading> entry : then.entrySet()) {
+    for (Map.Entry<String, LimitReading> entry : readings(with(placements)).entrySet()) {
       LimitReading reading = entry.getValue();
       double overKg = -reading.margin().marginKg();
-      boolean more = reading.margin().loadKg() > Readings.loadKg(now, entry.getKey());
+      boolean more = reading.margin().loadKg() > Readings.loadKg(before, entry.getKey());
       if (overKg > 0.0 && more && (worst == null || overKg > -worst.margin().marginKg())) {
         worst = reading;
       }
     }
-    if (worst == null) {
-      return plain(wanted, space, Cause.NOTHING, RuleId.MUST_TAKE);
-    }
-    return new HomeReason(
-        wanted.key(),
-        space.id(),
-        Cause.OVER_LIMIT,
-        worst.rule(),
-        worst.subjectId(),
-        worst.state().id(),
-        -worst.margin().marginKg(),
-        "kg");
+    return Optional.ofNullable(worst);
   }
 
   private static HomeReason plain(Wanted wanted, Space space, Cause cause, RuleId rule) {

@@ -70,10 +70,13 @@ final class MendSearch {
     return mend(Mend.Outcome.NOT_MENDED, best(helpful).get(0));
   }
 
-  /** Whether the three heaviest units could do it if all their load on the limit went. */
+  /**
+   * Whether the three heaviest units could do it if all their load on the limit went. What is moved
+   * behind the rear axle takes more off the front one than it put there.
+   */
   private boolean inReach() {
     Optional<SameMasses> limit = limit(situation);
-    if (!limit.isPresent()) {
+    if (!limit.isPresent() || finding.rule() == RuleId.FRONT_AXLE_LIMIT) {
       return true;
     }
     List<Double> loads = new ArrayList<>();

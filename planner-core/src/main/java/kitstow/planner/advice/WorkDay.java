@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.Boxes;
+import kitstow.planner.model.Consumption;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Leg;
 import kitstow.planner.model.LoadPlan;
@@ -50,7 +51,14 @@ final class WorkDay {
     return scenario
         .withItems(staying(scenario))
         .withTrip(
-            List.of(), new Trip(driver(scenario), List.of(day), trip.consumption(), trip.orders()));
+            List.of(),
+            new Trip(driver(scenario), List.of(day), onlyFuel(trip.consumption()), trip.orders()));
+  }
+
+  /** Food, water and gas of the trip are not what a day at work lives on. */
+  private static Consumption onlyFuel(Consumption trip) {
+    return new Consumption(
+        trip.fuelMlPer100Km(), trip.offRoadFuelPermille(), trip.towingFuelPermille(), 0L, 0L, 0L);
   }
 
   /** Whoever sits on the first seat of the ute, and sleeps at home. */

@@ -8,6 +8,7 @@ import java.util.Set;
 import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.geometry.Turn;
 import kitstow.planner.model.Content;
+import kitstow.planner.model.Density;
 import kitstow.planner.model.Growth;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.KeepClear;
@@ -42,7 +43,10 @@ final class GearReader {
     for (Fields clear : fields.objectsIfGiven("keepClear")) {
       keepClear.add(keepClear(clear));
     }
-    Set<Mark> marks = fields.words("marks", Words.MARK, Mark.class);
+    Set<Mark> marks = EnumSet.noneOf(Mark.class);
+    marks.addAll(fields.words("marks", Words.MARK, Mark.class));
+    content.flatMap(GearReader::mark).ifPresent(marks::add);
+    notBeyondLead(fields, shapes, mass);
     Reach reach = fields.word("reach", Words.REACH);
     Optional<Growth> growth = fields.objectIfGiven("growth").map(GearReader::growth);
     fields.done();
@@ -57,7 +61,7 @@ final class GearReader {
         turns,
         bearsG,
         keepClear,
-        marks.isEmpty() ? Set.of() : EnumSet.copyOf(marks),
+        marks,
         reach,
         /* group= */ Optional.empty(),
         Need.MUST,
@@ -105,6 +109,34 @@ final class GearReader {
           "massKg is the mass as carried, full");
     }
     return new Content(kind, contentG);
+  }
+
+  /** What holds fuel or gas is kept apart as such, though nobody has marked it. */
+  private static Optional<Mark> mark(Content content) {
+    return switch (content.kind()) {
+      case FUEL -> Optional.of(Mark.FUEL);
+      case GAS -> Optional.of(Mark.GAS);
+      case WATER, FOOD -> Optional.empty();
+    };
+  }
+
+  /** Centimetres for millimetres make things a thousand times as dense as they are. */
+  private static void notBeyondLead(Fields fields, List<SizeMm> shapes, KnownMass mass) {
+    boolean sized = fields.good(fields.has("shapesMm") ? "shapesMm" : "sizeMm");
+    for (SizeMm shape : shapes) {
+      if (sized && fields.good("massKg") && Density.isBeyondLead(mass.massG(), shape)) {
+        fields.error(
+            Code.HEAVIER_THAN_LEAD,
+            "massKg",
+            "is "
+                + Decimals.kg(mass.massG())
+                + " in "
+                + Decimals.text(shape.volumeMm3() / 1000L, 3)
+                + " L, must be less than lead weighs",
+            "give sizes in millimetres and the mass in kilograms");
+        return;
+      }
+    }
   }
 
   private static KeepClear keepClear(Fields fields) {

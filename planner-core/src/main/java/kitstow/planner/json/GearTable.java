@@ -2,9 +2,12 @@ package kitstow.planner.json;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -13,7 +16,11 @@ import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Content;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.KnownMass;
+import kitstow.planner.model.Mark;
+import kitstow.planner.model.MassSource;
 import kitstow.planner.model.Need;
+import kitstow.planner.model.Reach;
+import kitstow.planner.model.SupplyKind;
 import kitstow.planner.problem.JsonPath;
 
 /**
@@ -47,9 +54,42 @@ public final class GearTable {
   /** Columns in their order. */
   public static final List<String> COLUMNS = List.copyOf(KEYS.keySet());
 
-  /** Columns a table may leave out. */
-  public static final Set<String> OPTIONAL =
-      Set.of("quantity", "need", "value", "marks", "group", "content", "contentKg");
+  /** Columns that every table has: without these nothing can be said of a thing. */
+  public static final List<String> NEEDED =
+      List.of("title", "lengthMm", "widthMm", "heightMm", "massKg");
+
+  private static final String ID = "id";
+  private static final String MASS = "massKg";
+  private static final String MASS_SOURCE = "massSource";
+
+  /**
+   * What stands for a cell that an entry cannot do without: the careful choice, so a thing of which
+   * no more is known stays upright, carries nothing and is thought to be off by as much as a guess.
+   */
+  private static final Map<String, String> USUAL =
+      Map.of(
+          MASS_SOURCE,
+          Words.of(MassSource.ESTIMATE),
+          "turns",
+          "upright",
+          "bearsKg",
+          "0",
+          "reach",
+          Words.of(Reach.FEW_DAYS));
+
+  /** The words that a column may have. */
+  private static final Map<String, List<String>> WORDS =
+      Map.of(
+          MASS_SOURCE,
+          all(MassSource.values()),
+          "need",
+          all(Need.values()),
+          "marks",
+          all(Mark.values()),
+          "reach",
+          all(Reach.values()),
+          "content",
+          all(SupplyKind.values()));
 
   private static final String ROW = "$.gear[";
 
@@ -59,17 +99,29 @@ public final class GearTable {
   private GearTable() {}
 
   /**
-   * Reads a table.
+   * Reads a table. A thing without an id has that of the known one of its title, else one made of
+   * its title. In columns that the table does not have, a known thing keeps what it has; what else
+   * is left open is the careful choice: a guessed mass, upright, carrying nothing, wanted every few
+   * days.
    *
+   * @param columns the columns it has
    * @param rows what stands in each row, by column; empty cells left out
+   * @param known what there is already
    * @param source where the figures come from
    * @return the items, or all faults; {@link #row} and {@link #column} tell where one is
    */
-  public static Outcome<List<Item>> read(List<Map<String, String>> rows, String source) {
+  public static Outcome<List<Item>> read(
+      Collection<String> columns, List<Map<String, String>> rows, List<Item> known, String source) {
     Faults faults = new Faults();
     Names names = new Names(faults, "items of the list");
     List<Item> items = new ArrayList<>();
-    Optional<Fields> root = Document.open(text(rows, source), JsonPath.root(), "catalogue", faults);
+    List<Map<String, String>> whole = new ArrayList<>();
+    Set<String> ids = new HashSet<>();
+    for (Map<String, String> row : rows) {
+      whole.add(completed(row, columns, known, ids));
+    }
+    Optional<Fields> root =
+        Document.open(text(whole, source), JsonPath.root(), "catalogue", faults);
     if (root.isPresent()) {
       root.get().text("title", "");
       for (Fields row : root.get().objectsIfGiven("gear")) {
@@ -81,6 +133,55 @@ public final class GearTable {
       }
     }
     return faults.outcome(items);
+  }
+
+  /** A row with what its table has no column for. */
+  private static Map<String, String> completed(
+      Map<String, String> row, Collection<String> columns, List<Item> known, Set<String> ids) {
+    Map<String, String> whole = new LinkedHashMap<>(row);
+    String title = row.getOrDefault("title", "");
+    if (!columns.contains(ID)) {
+      whole.put(ID, idOf(title, known, ids));
+    }
+    ids.add(whole.getOrDefault(ID, ""));
+    known.stream()
+        .filter(item -> item.id().equals(whole.get(ID)))
+        .findFirst()
+        .ifPresent(item -> complete(whole, columns, cells(item)));
+    USUAL.forEach(whole::putIfAbsent);
+    return whole;
+  }
+
+  private static void complete(
+      Map<String, String> row, Collection<String> columns, List<String> cells) {
+    for (int i = 0; i < cells.size(); i++) {
+      String column = COLUMNS.get(i);
+      // Another mass is not weighed because the one before it was.
+      boolean keeps =
+          !column.equals(MASS_SOURCE) || cells.get(COLUMNS.indexOf(MASS)).equals(row.get(MASS));
+      if (!columns.contains(column) && keeps && !cells.get(i).isEmpty()) {
+        row.putIfAbsent(column, cells.get(i));
+      }
+    }
+  }
+
+  /** The id of the known thing of a title, else one made of it that nothing has. */
+  private static String idOf(String title, List<Item> known, Set<String> ids) {
+    Set<String> taken = new HashSet<>(ids);
+    for (Item item : known) {
+      if (item.title().equals(title) && !ids.contains(item.id())) {
+        return item.id();
+      }
+      taken.add(item.id());
+    }
+    String words = title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    String stem = words.replaceAll("^-+|-+$", "");
+    String first = stem.isEmpty() ? "item" : stem;
+    String id = first;
+    for (int i = 2; taken.contains(id); i++) {
+      id = first + "-" + i;
+    }
+    return id;
   }
 
   private static Item item(Fields row, Faults faults) {
@@ -130,7 +231,7 @@ public final class GearTable {
         (column, value) -> {
           String key = KEYS.getOrDefault(column, column);
           switch (column) {
-            case "marks" -> out.textsAlways(key, words(value));
+            case "marks" -> out.textsAlways(key, asWritten(column, words(value)));
             case "turns" -> turns(key, value, out);
             default -> {
               if (key.indexOf('.') < 0) {
@@ -163,7 +264,7 @@ public final class GearTable {
           "value",
           "contentKg" ->
           out.typed(key, value);
-      default -> out.text(key, value);
+      default -> out.text(key, asWritten(column, List.of(value)).get(0));
     }
   }
 
@@ -171,8 +272,26 @@ public final class GearTable {
     if (value.matches("[LWH]{3}([ ;,]+[LWH]{3})*")) {
       out.textsAlways(key, words(value));
     } else {
-      out.text(key, value);
+      out.text(key, value.toLowerCase(Locale.ROOT));
     }
+  }
+
+  /** Words as files have them, whatever letters of theirs are capital here. */
+  private static List<String> asWritten(String column, List<String> words) {
+    List<String> known = WORDS.getOrDefault(column, List.of());
+    List<String> written = new ArrayList<>();
+    for (String word : words) {
+      written.add(known.stream().filter(word::equalsIgnoreCase).findFirst().orElse(word));
+    }
+    return written;
+  }
+
+  private static List<String> all(Enum<?>[] constants) {
+    List<String> words = new ArrayList<>();
+    for (Enum<?> constant : constants) {
+      words.add(Words.of(constant));
+    }
+    return words;
   }
 
   private static List<String> words(String value) {
@@ -197,6 +316,11 @@ public final class GearTable {
       }
     }
     return "";
+  }
+
+  /** The column that a heading names, whatever letters of it are capital. */
+  public static Optional<String> columnOf(String heading) {
+    return COLUMNS.stream().filter(heading::equalsIgnoreCase).findFirst();
   }
 
   /** The cells of an item in the order of the columns; of several shapes the first. */

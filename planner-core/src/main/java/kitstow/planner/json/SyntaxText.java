@@ -33,7 +33,9 @@ final class SyntaxText {
 
   static void note(IOException e, Place start, Faults faults) {
     String message = String.valueOf(e.getMessage());
-    String what = "there is something that JSON does not allow, such as a word without quotes";
+    String what =
+        "there is something that JSON does not allow, such as a word without quotes or in curly ones,"
+            + " a comma too many, a comma for decimals or a comment";
     for (Map.Entry<String, String> word : WORDS.entrySet()) {
       if (message.startsWith(word.getKey())) {
         what = word.getValue();

@@ -81,16 +81,17 @@ public final class Company {
   }
 
   /** Whether two items may never be in one space. */
-  static boolean hardPair(Item a, Item b, boolean sameAir) {
+  static boolean hardPair(Item a, Item b) {
+    return HARD.stream().anyMatch(pair -> marked(pair, a, b) || marked(pair, b, a));
+  }
+
+  /** Whether two items may never be in the same air, though in spaces of their own. */
+  static boolean hardPairByAir(Item a, Item b) {
     if (a.marks().isEmpty() || b.marks().isEmpty()) {
       return false;
     }
     for (Pair pair : HARD) {
-      boolean together = sameAir || !pair.byAir();
-      boolean marked =
-          (a.marks().contains(pair.one()) && b.marks().contains(pair.other()))
-              || (b.marks().contains(pair.one()) && a.marks().contains(pair.other()));
-      if (together && marked) {
+      if (pair.byAir() && (marked(pair, a, b) || marked(pair, b, a))) {
         return true;
       }
     }
@@ -105,14 +106,14 @@ public final class Company {
     }
     for (Pair pair : pairs) {
       boolean together = pair.byAir() ? sameAir : sameSpace;
-      if (together && (marked(pair, a, b) || marked(pair, b, a))) {
+      if (together && (marked(pair, a.item(), b.item()) || marked(pair, b.item(), a.item()))) {
         return Optional.of(pair);
       }
     }
     return Optional.empty();
   }
 
-  private static boolean marked(Pair pair, PlacedItem a, PlacedItem b) {
-    return a.item().marks().contains(pair.one()) && b.item().marks().contains(pair.other());
+  private static boolean marked(Pair pair, Item a, Item b) {
+    return a.marks().contains(pair.one()) && b.marks().contains(pair.other());
   }
 }

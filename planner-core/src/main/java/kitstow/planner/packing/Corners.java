@@ -147,10 +147,14 @@ final class Corners {
     }
   }
 
-  /** Both side walls at one x and z. */
+  /** Both side walls at one x and z; what is wider than the bars sticks out on either side. */
   private void row(int x, int z) {
-    offer(x, box.minYMm(), z);
-    offer(x, box.maxYMm() - width, z);
+    offer(x, inRoom(box.minYMm()), z);
+    offer(x, inRoom(box.maxYMm() - width), z);
+  }
+
+  private int inRoom(int y) {
+    return Math.max(room.minYMm(), Math.min(y, room.maxYMm() - width));
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.geometry.PointMm;
+import kitstow.planner.geometry.SizeMm;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Placement;
@@ -113,15 +114,12 @@ public final class Decoder {
     if (poses == 0L) {
       return new Found(Optional.empty(), barredAnyway(wanted, at));
     }
-    long volumeMm3 = wanted.poses().get(0).size().volumeMm3();
-    if (ground.filledMm3(site) + volumeMm3 > at.room().volumeMm3()) {
+    if (ground.filledMm3(site) + leastVolumeMm3(wanted.item()) > at.room().volumeMm3()) {
       return new Found(Optional.empty(), RuleId.NO_OVERLAP);
     }
     Scene scene = ground.scene(site);
-    for (PlacedItem other : scene.inSpace()) {
-      if (strangers.test(wanted.item(), other.item())) {
-        return new Found(Optional.empty(), RuleId.FORBIDDEN_PAIR);
-      }
+    if (meetsStranger(wanted.item(), at, scene)) {
+      return new Found(Optional.empty(), RuleId.FORBIDDEN_PAIR);
     }
     Corners corners = new Corners(scene, wanted.stacked() ? stackedCost : cost, supportPermille);
     if (has(poses, wanted.firstPose())) {
@@ -148,6 +146,20 @@ public final class Decoder {
     return corners.count() > 0
         ? best(wanted, at, scene, corners)
         : new Found(Optional.empty(), corners.barredBy());
+  }
+
+  private boolean meetsStranger(Item item, Site at, Scene scene) {
+    for (PlacedItem other : scene.inSpace()) {
+      if (strangers.test(item, other.item())) {
+        return true;
+      }
+    }
+    for (PlacedItem other : scene.fromElsewhere()) {
+      if (at.hasAirOf(other.space()) && Company.hardPairByAir(item, other.item())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Found best(Wanted wanted, Site site, Scene scene, Corners corners) {
@@ -185,6 +197,14 @@ public final class Decoder {
             stands.turn(),
             space.cornerOf(at)),
         BoxMm.at(at, stands.size()));
+  }
+
+  private static long leastVolumeMm3(Item item) {
+    long least = Long.MAX_VALUE;
+    for (SizeMm shape : item.shapes()) {
+      least = Math.min(least, shape.volumeMm3());
+    }
+    return least;
   }
 
   /** The poses in which a unit may stand in a space, by bit. */

@@ -20,7 +20,6 @@ public final class Ground {
   private final long[] print;
   private final long[] filledMm3;
   private final List<BitSet> linked = new ArrayList<>();
-  private int count;
 
   /** Empty ground. */
   public Ground(SiteMap sites) {
@@ -72,7 +71,6 @@ public final class Ground {
    */
   public void clear(BitSet those) {
     for (int i = those.nextSetBit(0); i >= 0; i = those.nextSetBit(i + 1)) {
-      count -= in.get(i).size();
       in.get(i).clear();
       reaching.get(i).clear();
       scenes[i] = null;
@@ -110,7 +108,6 @@ public final class Ground {
         linked.get(site).set(near);
       }
     }
-    count++;
   }
 
   /** What stands in a space, in the order in which it came. */
@@ -126,20 +123,6 @@ public final class Ground {
       scenes[site] = known;
     }
     return known;
-  }
-
-  /** Number of things that stand anywhere. */
-  public int size() {
-    return count;
-  }
-
-  /** Everything that stands anywhere, space by space. */
-  public List<PlacedItem> all() {
-    List<PlacedItem> all = new ArrayList<>(count);
-    for (List<PlacedItem> there : in) {
-      all.addAll(there);
-    }
-    return all;
   }
 
   /** What stands in other spaces and can matter to what stands in one. */

@@ -17,4 +17,9 @@ public final class OutsideAir {
     return space.environment().contains(Environment.OPEN_AIR)
         || (space.environment().contains(Environment.VENTED_OUTSIDE) && !shared);
   }
+
+  /** Whether gas and fuel may ride in two spaces, but what they give off in one is in the other. */
+  static boolean isOne(Space a, Space b) {
+    return a.airId().equals(b.airId()) && has(a) && has(b);
+  }
 }

@@ -1,6 +1,7 @@
 package kitstow.planner.packing;
 
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.MeanReach;
 
 /**
  * What a place costs, in millimetres of mean reach behind the rear axle: forward and low first;
@@ -27,10 +28,7 @@ final class PlaceCost {
   }
 
   double of(int minX, int maxX, int minY, int minZ, BoxMm space) {
-    double a = (double) minX - rearAxleXMm;
-    double b = (double) maxX - rearAxleXMm;
-    double behind = a >= 0.0 ? (a + b) / 2.0 : b <= 0.0 ? 0.0 : b * b / (2.0 * (b - a));
-    return behind
+    return MeanReach.behindMm((double) minX - rearAxleXMm, (double) maxX - minX)
         + heightCost * (minZ - space.minZMm())
         + AHEAD_COST * (minX - space.minXMm())
         + ACROSS_COST * (minY - space.minYMm());

@@ -91,6 +91,11 @@ final class Scene {
     return inSpace;
   }
 
+  /** Things of other spaces that can matter here. */
+  List<PlacedItem> fromElsewhere() {
+    return ground.reaching(site.index());
+  }
+
   /** Things it could run into. */
   List<PlacedItem> near() {
     return near;

@@ -22,6 +22,7 @@ final class Site {
   private final List<FittedModule> slides;
   private int[] near = {};
   private int[] around = {};
+  private boolean oneAir;
 
   /**
    * A space.
@@ -45,9 +46,20 @@ final class Site {
     this.obstacles = List.copyOf(obstacles);
   }
 
-  void neighbours(int[] nearSites, int[] aroundSites) {
+  /**
+   * Tells it of the others.
+   *
+   * @param oneAir whether what gas and fuel give off in any of them is here, too
+   */
+  void neighbours(int[] nearSites, int[] aroundSites, boolean oneAir) {
     this.near = nearSites.clone();
     this.around = aroundSites.clone();
+    this.oneAir = oneAir;
+  }
+
+  /** Whether another space has the same air, and gas and fuel may ride in both. */
+  boolean hasAirOf(Space other) {
+    return oneAir && OutsideAir.isOne(space, other);
   }
 
   int index() {
@@ -78,7 +90,7 @@ final class Site {
 
   /** Whether something that stands in another space can matter to what stands here. */
   boolean isReachedBy(PlacedItem item, Site from) {
-    if (!item.item().keepClear().isEmpty()) {
+    if (!item.item().keepClear().isEmpty() || hasAirOf(item.space())) {
       return true;
     }
     for (BoxMm extent : extents) {
@@ -98,11 +110,7 @@ final class Site {
     return space.bars().isPresent() && !space.bars().get().platformFloor();
   }
 
-  /** Sites whose contents can be in the way of what stands here, this one included. */
-  int[] near() {
-    return near.clone();
-  }
-
+  /** Number of sites whose contents can be in the way of what stands here, this one included. */
   int nearCount() {
     return near.length;
   }

@@ -21,7 +21,7 @@ import kitstow.planner.model.Zone;
 
 /**
  * The spaces of a rig by index, and whose contents can be in each other's way: overlapping boxes,
- * projections, air of open spaces, lids above what is pulled out.
+ * projections, air of open spaces, lids above what is pulled out, one air where gas and fuel ride.
  */
 public final class SiteMap {
   private final List<Site> sites = new ArrayList<>();
@@ -144,9 +144,11 @@ public final class SiteMap {
     for (int i = 0; i < count; i++) {
       TreeSet<Integer> near = new TreeSet<>();
       TreeSet<Integer> around = new TreeSet<>();
+      boolean oneAir = false;
       for (int j = 0; j < count; j++) {
         if (meet[i][j]) {
           near.add(j);
+          oneAir |= j != i && OutsideAir.isOne(space(i), space(j));
           for (int k = 0; k < count; k++) {
             if (meet[j][k]) {
               around.add(k);
@@ -154,7 +156,7 @@ public final class SiteMap {
           }
         }
       }
-      sites.get(i).neighbours(toArray(near), toArray(around));
+      sites.get(i).neighbours(toArray(near), toArray(around), oneAir);
     }
   }
 
@@ -178,7 +180,7 @@ public final class SiteMap {
         return true;
       }
     }
-    return sharesSlide(a.space(), b.space());
+    return sharesSlide(a.space(), b.space()) || OutsideAir.isOne(a.space(), b.space());
   }
 
   private static boolean sharesSlide(Space a, Space b) {

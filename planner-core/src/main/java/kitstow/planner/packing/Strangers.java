@@ -17,7 +17,7 @@ final class Strangers {
         known.computeIfAbsent(one, item -> new IdentityHashMap<>());
     Boolean answer = row.get(other);
     if (answer == null) {
-      answer = Company.hardPair(one, other, /* sameAir= */ true);
+      answer = Company.hardPair(one, other);
       row.put(other, answer);
     }
     return answer;

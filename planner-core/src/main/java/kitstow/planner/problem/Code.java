@@ -55,6 +55,8 @@ public enum Code {
 
   /** More content than the whole item weighs. */
   CONTENT_ABOVE_MASS,
+  /** More mass than lead of that size has: often centimetres for millimetres. */
+  HEAVIER_THAN_LEAD,
   /** Something moves in a module that does not pull out. */
   MOVES_WITHOUT_SLIDE,
   /** Bars that are not listed from front to rear. */

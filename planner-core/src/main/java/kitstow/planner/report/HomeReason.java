@@ -27,6 +27,8 @@ public record HomeReason(
   public enum Cause {
     /** It finds a place, but a limit would be exceeded. */
     OVER_LIMIT,
+    /** A limit would be exceeded even with all else out of the space; told of what must come. */
+    OVER_LIMIT_ALONE,
     /** It finds a place and keeps every limit: the search has left it without need. */
     NOTHING,
     /**

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.function.IntPredicate;
+import kitstow.planner.geometry.MeanReach;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.PlacedItem;
 import kitstow.planner.model.Space;
@@ -64,7 +65,8 @@ final class Companions {
    */
   private double gain(int unit) {
     Item item = place(unit).item();
-    return item.pin().isPresent() ? 0.0 : item.mass().massG() * (costMm(unit) - leastReachMm(unit));
+    boolean pinned = packing.problem().isPinned(unit);
+    return pinned ? 0.0 : item.mass().massG() * (costMm(unit) - leastReachMm(unit));
   }
 
   /** How far behind the rear axle the foremost space begins that may hold a unit. */
@@ -196,7 +198,7 @@ final class Companions {
               && share < MOST_ALIKE
               && there.item().mass().massG() < at.item().mass().massG()
               && reachMm(there) < reachMm(at)
-              && !there.item().pin().isPresent()
+              && !packing.problem().isPinned(other)
               && packing
                   .view()
                   .decoder()
@@ -208,7 +210,7 @@ final class Companions {
   private double reachMm(PlacedItem item) {
     int rearAxleXMm = packing.problem().scenario().ute().wheelbaseMm();
     double from = (double) item.box().minXMm() - rearAxleXMm;
-    return FloorColumn.meanReachMm(from, item.box().lengthMm());
+    return MeanReach.behindMm(from, item.box().lengthMm());
   }
 
   /** A space that may hold a unit and begins at less than a cost, or -1. */

@@ -98,7 +98,7 @@ final class Construction {
     for (int unit : order) {
       Wanted wanted = problem.units().get(unit);
       boolean isMust = wanted.item().need() == Need.MUST;
-      if (wanted.item().pin().isPresent() || (isMust && choice(packing, wanted) <= few)) {
+      if (problem.isPinned(unit) || (isMust && choice(packing, wanted) <= few)) {
         first.add(unit);
       } else {
         (isMust && apart ? must : others).add(unit);
@@ -225,7 +225,8 @@ final class Construction {
     LoadSums sums = packing.sums(order);
     boolean report = problem.scenario().settings().massLimits() == Settings.MassLimits.REPORT;
     Map<Integer, Long> stances = new HashMap<>();
-    for (int unit : order) {
+    for (int i = 0; i < order.size(); i++) {
+      int unit = order.get(i);
       Wanted wanted = problem.units().get(unit);
       boolean anyway = report && wanted.item().need() == Need.MUST;
       Spot spot = new Spot(unit, sums, anyway);
@@ -242,6 +243,7 @@ final class Construction {
       if (prospect != null) {
         if (!taken) {
           prospect.lose(unit);
+          sums = problem.varies(unit) ? packing.sums(order.subList(i + 1, order.size())) : sums;
         }
         if (prospect.isHopeless(sums)) {
           if (!taken) {

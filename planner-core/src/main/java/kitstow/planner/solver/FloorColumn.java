@@ -1,6 +1,7 @@
 package kitstow.planner.solver;
 
 import java.util.Arrays;
+import kitstow.planner.geometry.MeanReach;
 import kitstow.planner.geometry.SizeMm;
 
 /**
@@ -109,7 +110,7 @@ final class FloorColumn {
     double before = at[0];
     for (int i = 0; i < at.length; i++) {
       double a = at[i];
-      double cost = cost(a, massKg, density, sums);
+      double cost = cost(a, massKg, sums);
       if (cost < best) {
         best = cost;
         bestAt = a;
@@ -121,7 +122,7 @@ final class FloorColumn {
                 - densityAt((before + a) / 2.0, density);
         double flat = -lengthMm - slope * lengthMm / massKg;
         if (flat > before && flat < a) {
-          double there = cost(flat, massKg, density, sums);
+          double there = cost(flat, massKg, sums);
           if (there < best) {
             best = there;
             bestAt = flat;
@@ -133,36 +134,20 @@ final class FloorColumn {
     return new Least(best + space.perKg() * massKg, bestAt);
   }
 
-  private double cost(double a, double massKg, double[] density, double[] sums) {
-    return massKg * meanReachMm(a, lengthMm)
-        + paid(a + lengthMm, density, sums)
-        - paid(a, density, sums);
-  }
-
-  /** Mean of max(0, x) from a to a + l. */
-  static double meanReachMm(double a, double lengthMm) {
-    double end = a + lengthMm;
-    return a >= 0.0 ? a + lengthMm / 2.0 : end <= 0.0 ? 0.0 : end * end / (2.0 * lengthMm);
-  }
-
-  private int sliceOf(double x) {
-    int slice = (int) ((x - space.fromMm()) / space.sliceMm());
-    return Math.max(0, Math.min(space.slices() - 1, slice));
+  private double cost(double a, double massKg, double[] sums) {
+    return massKg * MeanReach.behindMm(a, lengthMm)
+        + space.upTo(a + lengthMm, sums)
+        - space.upTo(a, sums);
   }
 
   private double densityAt(double x, double[] density) {
-    return density[sliceOf(x)];
-  }
-
-  private double paid(double x, double[] density, double[] sums) {
-    int slice = sliceOf(x);
-    return sums[slice] + density[slice] * (x - space.fromMm() - slice * space.sliceMm());
+    return density[space.sliceOf(x)];
   }
 
   /** Adds what an item takes of every slice from a place on. */
   void use(double a, double weight, double[][] used) {
     double end = a + lengthMm;
-    for (int t = sliceOf(a); t <= sliceOf(end); t++) {
+    for (int t = space.sliceOf(a); t <= space.sliceOf(end); t++) {
       double from = space.fromMm() + t * space.sliceMm();
       double cut = Math.min(end, from + space.sliceMm()) - Math.max(a, from);
       if (cut > 0.0) {

@@ -2,6 +2,7 @@ package kitstow.planner.solver;
 
 import java.util.List;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.geometry.MeanReach;
 import kitstow.planner.model.PlacedItem;
 
 /**
@@ -43,10 +44,11 @@ final class FloorGuide {
     BoxMm box = item.box();
     double massKg = item.item().mass().massG() / 1000.0;
     double from = (double) box.minXMm() - rearAxleXMm;
-    double cost = massKg * (FloorColumn.meanReachMm(from, box.lengthMm()) + space.perKg());
+    double cost = massKg * (MeanReach.behindMm(from, box.lengthMm()) + space.perKg());
     boolean alone = item.item().bearsG() == 0L;
     for (int k = 0; k < FloorFamily.COUNT; k++) {
-      double price = paid(site, k, from + box.lengthMm()) - paid(site, k, from);
+      double[] sums = upTo[site][k];
+      double price = space.upTo(from + box.lengthMm(), sums) - space.upTo(from, sums);
       if (price > 0.0) {
         cost +=
             price
@@ -55,14 +57,5 @@ final class FloorGuide {
       }
     }
     return cost;
-  }
-
-  /** Price of a family from the front of a space to a place, linear within a slice. */
-  private double paid(int site, int family, double x) {
-    FloorSpace space = spaces.get(site);
-    double[] sums = upTo[site][family];
-    double at = (x - space.fromMm()) / space.sliceMm();
-    int slice = Math.max(0, Math.min(space.slices() - 1, (int) at));
-    return sums[slice] + (sums[slice + 1] - sums[slice]) * (at - slice);
   }
 }

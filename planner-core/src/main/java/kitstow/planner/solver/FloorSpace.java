@@ -79,6 +79,26 @@ final class FloorSpace {
     perKg = value;
   }
 
+  /** The slice in which a place lies; before the first and past the last one these. */
+  int sliceOf(double x) {
+    return clamped((x - fromMm) / sliceMm);
+  }
+
+  /**
+   * A sum from the front of the space to a place, linear within a slice.
+   *
+   * @param sums the sum up to the front of each slice, and to the end of the last
+   */
+  double upTo(double x, double[] sums) {
+    double at = (x - fromMm) / sliceMm;
+    int slice = clamped(at);
+    return sums[slice] + (sums[slice + 1] - sums[slice]) * (at - slice);
+  }
+
+  private int clamped(double slice) {
+    return Math.max(0, Math.min(slices - 1, (int) slice));
+  }
+
   /** What all sections of the space cost at its prices. */
   double capacityCost() {
     double sum = 0.0;

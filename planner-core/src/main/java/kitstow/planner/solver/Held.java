@@ -52,7 +52,7 @@ final class Held {
   private static long stanceOf(Packing packing, int unit) {
     Wanted wanted = packing.problem().units().get(unit);
     PlacedItem item = packing.placeOf(unit);
-    return item == null || wanted.item().pin().isPresent()
+    return item == null || packing.problem().isPinned(unit)
         ? packing.stanceOf(unit)
         : Stance.asIn(wanted, item.placement());
   }

@@ -33,7 +33,7 @@ import kitstow.planner.statics.LoadLine;
  * What counts in which limit on one rig, read off the rules themselves: a weightless probe stands
  * in every space, and the lines that the rules draw up show which limits it loads. So no formula of
  * a limit is written twice. Axles are told apart, since there the place in the space matters; bars
- * are left to {@link LoadSums}.
+ * are left to {@link BarSums}.
  */
 final class LimitShape {
   /** How gear loads a line. */
@@ -126,11 +126,6 @@ final class LimitShape {
     return new ArrayList<>(lineIndex.keySet());
   }
 
-  /** Number of groups read so far. */
-  int groups() {
-    return bySignature.size();
-  }
-
   /** Number of spaces. */
   int spaces() {
     return spaceIndex.size();
@@ -139,11 +134,6 @@ final class LimitShape {
   /** Index of a space. */
   int indexOf(String spaceId) {
     return spaceIndex.getOrDefault(spaceId, -1);
-  }
-
-  /** Number of different limits read so far. */
-  int lines() {
-    return lineIndex.size();
   }
 
   private List<Line> read(LoadState like) {

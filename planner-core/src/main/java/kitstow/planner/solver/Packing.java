@@ -107,8 +107,11 @@ final class Packing {
     if (!bays.equals(wantedBays)) {
       moduleBays(bays);
     }
+    // Ranks of what was tried and given up are free again, else they would run out in time.
+    highestRank = space.length;
     for (PlanningItem item : load.items()) {
       assign(item.index(), item.space(), item.stance(), item.rank());
+      highestRank = Math.max(highestRank, item.rank());
     }
   }
 

@@ -41,7 +41,6 @@ final class PackingProblem {
 
   private final Scenario scenario;
   private final List<Wanted> units = new ArrayList<>();
-  private final Map<String, Integer> indexByKey = new LinkedHashMap<>();
   private final Map<String, Seen> rigs =
       new LinkedHashMap<>(16, 0.75f, /* accessOrder= */ true) {
         private static final long serialVersionUID = 1L;
@@ -67,6 +66,7 @@ final class PackingProblem {
   private final Handling handling = new Handling();
   private final Map<String, Long> unavoidable;
   private @Nullable Blocks blocks;
+  private @Nullable List<String> spaceIds;
   private @Nullable Packing atHand;
   private @Nullable FloorGuide guide;
   private boolean guideKnown;
@@ -90,12 +90,11 @@ final class PackingProblem {
     int kind = 0;
     for (Item item : scenario.items()) {
       for (int unit = 1; unit <= item.quantity(); unit++) {
-        if (item.content().isPresent() || item.growth().isPresent()) {
-          thatVary.add(units.size());
-        }
-        indexByKey.put(item.keyOf(unit), units.size());
         kindOf.add(kind);
         units.add(Wanted.of(item, unit));
+        if (varies(units.size() - 1)) {
+          thatVary.add(units.size() - 1);
+        }
       }
       kind++;
     }
@@ -131,14 +130,20 @@ final class PackingProblem {
 
   /**
    * Some bays, and these with one module moved or left out. Who had its bay is left out then, and
-   * so is what stands in a module that is.
+   * so is what stands in a module that is; the bay of a module that has no choice is nobody else's.
    */
   List<Map<String, String>> bayChoices(Map<String, String> from) {
     List<Map<String, String>> choices = new ArrayList<>();
     choices.add(from);
-    for (ModuleChoice choice : openModules(scenario)) {
+    List<ModuleChoice> open = openModules(scenario);
+    Map<String, String> settled = new LinkedHashMap<>(from);
+    open.forEach(choice -> settled.remove(choice.module().id()));
+    for (ModuleChoice choice : open) {
       String id = choice.module().id();
       for (String bay : choice.bayIds()) {
+        if (settled.containsValue(bay)) {
+          continue;
+        }
         Map<String, String> bays = new LinkedHashMap<>(from);
         bays.values().remove(bay);
         bays.put(id, bay);
@@ -187,6 +192,15 @@ final class PackingProblem {
 
   /** Ids of all spaces that some choice of bays can have, empty bays among them. */
   List<String> allSpaceIds() {
+    List<String> known = spaceIds;
+    if (known == null) {
+      known = findSpaceIds();
+      spaceIds = known;
+    }
+    return known;
+  }
+
+  private List<String> findSpaceIds() {
     Set<String> ids = new LinkedHashSet<>();
     boolean open = !openModules(scenario).isEmpty();
     for (Map<String, String> choice : bayChoices(firstBays(scenario))) {
@@ -208,7 +222,7 @@ final class PackingProblem {
   }
 
   /** The rig under some bays; worked out once for each choice of bays. */
-  synchronized Seen rig(Map<String, String> moduleBays) {
+  Seen rig(Map<String, String> moduleBays) {
     String key = new TreeMap<>(moduleBays).toString();
     Seen seen = rigs.get(key);
     if (seen == null) {
@@ -223,7 +237,7 @@ final class PackingProblem {
   TripTable table(Seen seen, boolean[] aboard) {
     BitSet bits = new BitSet();
     for (int unit : varying) {
-      if (aboard[unit]) {
+      if (aboard[unit] && seen.view().siteCount() > 0) {
         bits.set(unit);
       }
     }
@@ -232,7 +246,7 @@ final class PackingProblem {
     if (table == null) {
       List<Placement> placements = new ArrayList<>();
       for (int unit : varying) {
-        if (aboard[unit]) {
+        if (bits.get(unit)) {
           placements.add(anywhere(units.get(unit), seen));
         }
       }
@@ -290,7 +304,7 @@ final class PackingProblem {
       List<Blocks.Kind> all = new ArrayList<>();
       for (int unit = 0; unit < units.size(); unit++) {
         Wanted wanted = units.get(unit);
-        if (wanted.unit() == 1 && !wanted.item().pin().isPresent()) {
+        if (wanted.unit() == 1 && !isPinned(unit)) {
           all.add(new Blocks.Kind(kinds[unit], wanted, wanted.item().quantity()));
         }
       }
@@ -350,15 +364,6 @@ final class PackingProblem {
     return handling;
   }
 
-  /** Index of a unit by its body key. */
-  int indexOf(String key) {
-    Integer index = indexByKey.get(key);
-    if (index == null) {
-      throw new IllegalArgumentException("no such unit: " + key);
-    }
-    return index;
-  }
-
   /** Overload by limit that remains with all gear home, whatever bays are tried, grams. */
   Map<String, Long> unavoidable() {
     return unavoidable;
@@ -412,6 +417,14 @@ final class PackingProblem {
   /** Which units have been hard to place of late. */
   Trouble trouble() {
     return trouble;
+  }
+
+  /**
+   * Whether a unit gains or loses mass on the trip, so that it matters to others if it is along.
+   */
+  boolean varies(int unit) {
+    Item item = units.get(unit).item();
+    return item.content().isPresent() || item.growth().isPresent();
   }
 
   /** Whether the user wants a unit in one space, or at one place in it. */

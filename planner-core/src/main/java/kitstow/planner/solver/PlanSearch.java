@@ -1,21 +1,14 @@
 package kitstow.planner.solver;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.statics.Lever;
 import org.jspecify.annotations.Nullable;
-import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 
 /**
  * Searches for a plan: trade-wise construction with restarts, then local search, on one or more
@@ -25,7 +18,6 @@ import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 public final class PlanSearch {
   private static final double LEAST_STEP_NM = 5.0;
   private static final double STEP_SHARE = 0.002;
-  private static final long POLL_MS = 20L;
 
   /**
    * What is asked.
@@ -35,8 +27,8 @@ public final class PlanSearch {
    * @param seed random seed of the first search; further ones use the seeds after it
    * @param seeds number of searches; the best plan of all is taken
    * @param steps steps of each search, or 0 for no limit
-   * @param seconds time limit, or 0 for none; one of the two limits must be given
-   * @param threads searches run side by side
+   * @param seconds time limit of them all, or 0 for none; one of the two limits must be given
+   * @param threads searches run side by side; more run in turns, each for its share of the time
    */
   public record Request(
       Scenario scenario,
@@ -62,6 +54,11 @@ public final class PlanSearch {
     /** A search from nothing with as many seeds as threads. */
     public Request(Scenario scenario, long seed, long steps, double seconds, int threads) {
       this(scenario, Optional.empty(), seed, threads, steps, seconds, threads);
+    }
+
+    /** The same search for another time. */
+    Request lasting(double other) {
+      return new Request(scenario, start, seed, seeds, steps, other, threads);
     }
 
     /** The same search going on from a plan. */
@@ -98,74 +95,13 @@ public final class PlanSearch {
    * @return the best plan of all seeds; ties go to the lowest seed
    */
   public static Best solve(Request request, Progress progress, BooleanSupplier cancelled) {
-    long deadline =
-        request.seconds() > 0.0
-            ? System.nanoTime() + (long) (request.seconds() * 1.0e9)
-            : Long.MAX_VALUE;
     ExecutorService pool = Executors.newFixedThreadPool(request.threads());
     try {
-      List<SeedSearch> searches = new ArrayList<>();
-      List<Future<PlanningLoad>> futures = new ArrayList<>();
-      for (int i = 0; i < request.seeds(); i++) {
-        SeedSearch search =
-            new SeedSearch(
-                request, request.seed() + i, progress, System::nanoTime, /* fillsSpaces= */ true);
-        searches.add(search);
-        futures.add(pool.submit(search));
-      }
-      Best best = await(request, searches, futures, deadline, cancelled);
+      Best best = Searches.begin(request, progress, pool).best(cancelled);
       progress.better(best);
       return best;
     } finally {
       pool.shutdownNow();
-    }
-  }
-
-  private static Best await(
-      Request request,
-      List<SeedSearch> searches,
-      List<Future<PlanningLoad>> futures,
-      long deadline,
-      BooleanSupplier cancelled) {
-    PlanningLoad best = null;
-    BendableLongScore bestScore = null;
-    long bestSeed = request.seed();
-    long calculations = 0L;
-    for (int i = 0; i < futures.size(); i++) {
-      PlanningLoad found = await(futures.get(i), searches, deadline, cancelled);
-      BendableLongScore score = found.score();
-      calculations += searches.get(i).scoreCalculations();
-      if (score != null && (bestScore == null || score.compareTo(bestScore) > 0)) {
-        best = found;
-        bestScore = score;
-        bestSeed = request.seed() + i;
-      }
-    }
-    if (best == null) {
-      throw new NoPlanException();
-    }
-    return PlanningMapper.toBest(best, bestSeed, request.steps(), calculations);
-  }
-
-  private static PlanningLoad await(
-      Future<PlanningLoad> future,
-      List<SeedSearch> searches,
-      long deadline,
-      BooleanSupplier cancelled) {
-    while (true) {
-      try {
-        return future.get(POLL_MS, TimeUnit.MILLISECONDS);
-      } catch (TimeoutException e) {
-        if (cancelled.getAsBoolean() || System.nanoTime() >= deadline) {
-          searches.forEach(SeedSearch::stop);
-        }
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-        searches.forEach(SeedSearch::stop);
-        throw new IllegalStateException("interrupted while searching", e);
-      } catch (ExecutionException e) {
-        throw new IllegalStateException("the search failed", e.getCause());
-      }
     }
   }
 

@@ -1,6 +1,5 @@
 package kitstow.planner.solver;
 
-import kitstow.planner.packing.Wanted;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.domain.entity.PlanningEntity;
 import org.optaplanner.core.api.domain.lookup.PlanningId;
@@ -11,7 +10,6 @@ import org.optaplanner.core.api.domain.variable.PlanningVariable;
 class PlanningItem {
   @PlanningId private String key;
   private int index;
-  private @Nullable Wanted wanted;
 
   /** Space id; null stays home. */
   @PlanningVariable(valueRangeProviderRefs = "spaces", nullable = true)
@@ -30,10 +28,9 @@ class PlanningItem {
     this.key = "";
   }
 
-  PlanningItem(int index, Wanted wanted) {
-    this.key = wanted.key();
+  PlanningItem(int index, String key) {
+    this.key = key;
     this.index = index;
-    this.wanted = wanted;
     this.rank = index;
   }
 
@@ -43,14 +40,6 @@ class PlanningItem {
 
   int index() {
     return index;
-  }
-
-  Wanted wanted() {
-    Wanted w = wanted;
-    if (w == null) {
-      throw new IllegalStateException("not yet cloned: " + key);
-    }
-    return w;
   }
 
   @Nullable String space() {

@@ -75,10 +75,6 @@ class PlanningLoad {
     return modules;
   }
 
-  List<String> spaces() {
-    return spaces;
-  }
-
   @Nullable BendableLongScore score() {
     return score;
   }

@@ -28,7 +28,7 @@ final class PlanningMapper {
     for (int i = 0; i < problem.units().size(); i++) {
       Wanted wanted = problem.units().get(i);
       poses = Math.max(poses, wanted.poses().size());
-      PlanningItem item = new PlanningItem(i, wanted);
+      PlanningItem item = new PlanningItem(i, wanted.key());
       item.setSpace(packing.spaceOf(i));
       item.setRank(packing.rankOf(i));
       item.setStance(packing.stanceOf(i));

@@ -41,10 +41,6 @@ class PlanningModule {
     return id;
   }
 
-  List<String> choices() {
-    return choices;
-  }
-
   String bay() {
     return bay;
   }

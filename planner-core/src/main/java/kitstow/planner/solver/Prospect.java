@@ -54,7 +54,9 @@ final class Prospect {
   /**
    * Whether nothing that may still come of it is taken.
    *
-   * @param sums loads of what has a place; what is yet to come makes their moment no less
+   * @param sums loads of what has a place, on the trip that what is yet to come makes; with it
+   *     their moment is no less, but for what is used up before something else and then finds no
+   *     place
    */
   boolean isHopeless(LoadSums sums) {
     return late.refuses(packing.bestScore(mustLeft, valueLeft, sums.momentHalfGMm()));

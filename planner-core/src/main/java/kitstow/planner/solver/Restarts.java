@@ -1,6 +1,7 @@
 package kitstow.planner.solver;
 
 import java.util.Random;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.score.director.ScoreDirector;
@@ -19,16 +20,19 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
 
   private final long seed;
   private final int count;
+  private final BooleanSupplier stopped;
 
   /**
    * Restarts of one search.
    *
    * @param seed seed of the search
    * @param count packings tried
+   * @param stopped whether to end with what there is
    */
-  Restarts(long seed, int count) {
+  Restarts(long seed, int count, BooleanSupplier stopped) {
     this.seed = seed;
     this.count = count;
+    this.stopped = stopped;
   }
 
   @Override
@@ -38,7 +42,7 @@ final class Restarts implements CustomPhaseCommand<PlanningLoad> {
     BendableLongScore bestScore = problem.packingOf(load).score(Aim.ALL);
     Packing best = null;
     Random random = new Random(seed);
-    for (int i = 0; i < count && !Thread.currentThread().isInterrupted(); i++) {
+    for (int i = 0; i < count && !stopped.getAsBoolean(); i++) {
       Packing packing = new Packing(problem, PackingScore.baysOf(load));
       double noise = MOST_NOISE * (i + 1) / count;
       if (problem.fillsSpaces() && i % FILLED == FILLED - 1) {

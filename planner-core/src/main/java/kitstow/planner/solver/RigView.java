@@ -69,6 +69,7 @@ final class RigView {
         boolean ofModules =
             breach.rule() == RuleId.MODULE_IN_BAY
                 || breach.rule() == RuleId.MODULE_CLASH
+                || breach.rule() == RuleId.CANOPY_CLASH
                 || breach.rule() == RuleId.SLIDE_ENVELOPE;
         conflicts += ofModules ? 1 : 0;
       }

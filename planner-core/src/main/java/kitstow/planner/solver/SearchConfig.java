@@ -2,6 +2,7 @@ package kitstow.planner.solver;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import kitstow.planner.model.Scenario;
 import org.optaplanner.core.api.domain.common.DomainAccessType;
 import org.optaplanner.core.config.heuristic.selector.entity.EntitySelectorConfig;
@@ -27,10 +28,15 @@ final class SearchConfig {
 
   private SearchConfig() {}
 
-  /** One round of a search. */
-  static SolverConfig of(Scenario scenario, Round round) {
+  /**
+   * One round of a search.
+   *
+   * @param stopped whether what comes before local search is to end
+   */
+  static SolverConfig of(Scenario scenario, Round round, BooleanSupplier stopped) {
     CustomPhaseConfig restarts = new CustomPhaseConfig();
-    restarts.setCustomPhaseCommandList(List.of(new Restarts(round.seed(), round.restarts())));
+    restarts.setCustomPhaseCommandList(
+        List.of(new Restarts(round.seed(), round.restarts(), stopped)));
     TerminationConfig termination =
         new TerminationConfig()
             .withStepCountLimit((int) Math.min(Integer.MAX_VALUE, round.steps()))

@@ -25,6 +25,8 @@ final class SeedSearch implements Callable<PlanningLoad> {
   private final LongSupplier nanos;
   private final boolean fillsSpaces;
   private volatile boolean stopped;
+  private volatile boolean begun;
+  private volatile long begunNanos;
   private volatile @Nullable DefaultSolver<PlanningLoad> solver;
   private volatile long scoreCalculations;
   private final Elites elites = new Elites();
@@ -51,6 +53,8 @@ final class SeedSearch implements Callable<PlanningLoad> {
 
   @Override
   public PlanningLoad call() {
+    begunNanos = System.nanoTime();
+    begun = true;
     PackingProblem problem = new PackingProblem(request.scenario());
     problem.fillsSpaces(fillsSpaces);
     PlanningLoad first = PlanSearch.construct(problem, request.start().orElse(null));
@@ -58,6 +62,11 @@ final class SeedSearch implements Callable<PlanningLoad> {
     progress.better(PlanningMapper.toBest(first, seed, request.steps(), 1L));
     PlanningLoad elsewhere = BayTrials.best(first, new Random(seed), () -> stopped);
     int units = problem.units().size();
+    if (units == 0) {
+      // With bays alone no step need ever be taken: the solver waits for a move that is no worse.
+      offer(elsewhere);
+      return best().load();
+    }
     Budget budget = new Budget(seed, units, request.steps(), request.seconds(), nanos);
     Random random = new Random(seed);
     int[] urgency = new int[units];
@@ -138,7 +147,8 @@ final class SeedSearch implements Callable<PlanningLoad> {
   private PlanningLoad run(PlanningLoad start, Round round, Budget budget) {
     DefaultSolver<PlanningLoad> built =
         (DefaultSolver<PlanningLoad>)
-            SolverFactory.<PlanningLoad>create(SearchConfig.of(request.scenario(), round))
+            SolverFactory.<PlanningLoad>create(
+                    SearchConfig.of(request.scenario(), round, () -> stopped))
                 .buildSolver();
     long before = scoreCalculations;
     // Searches side by side would quarrel over the names of their meters, and say so to the user.
@@ -175,6 +185,16 @@ final class SeedSearch implements Callable<PlanningLoad> {
 
   private static long calculationsOf(DefaultSolver<PlanningLoad> of) {
     return of.getSolverScope().getScoreCalculationCount();
+  }
+
+  /** Whether a thread has come to it. */
+  boolean hasBegun() {
+    return begun;
+  }
+
+  /** Whether it has begun so long ago. */
+  boolean hasRunFor(long sinceNanos) {
+    return begun && System.nanoTime() - begunNanos >= sinceNanos;
   }
 
   /** Ends the search with what it has, in whatever round it is. */

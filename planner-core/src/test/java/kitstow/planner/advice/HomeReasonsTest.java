@@ -13,6 +13,7 @@ import kitstow.planner.model.AccessAxis;
 import kitstow.planner.model.Environment;
 import kitstow.planner.model.Facing;
 import kitstow.planner.model.Mark;
+import kitstow.planner.model.Need;
 import kitstow.planner.model.Ratings;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Zone;
@@ -110,6 +111,21 @@ class HomeReasonsTest {
     assertThat(reason.subjectId()).isEqualTo("shelf");
     assertThat(reason.shortBy()).isCloseTo(4.2, within(1.0e-9));
     assertThat(reason.unit()).isEqualTo("kg");
+  }
+
+  @Test
+  void emptyingTheSpaceIsNoHelpWhereWhatMustComeIsTooHeavyAlone() {
+    UnaryOperator<ItemBuilder> fridge =
+        item -> item.size(600, 300, 300).turns(Turn.LWH).massG(25_300L);
+    UnaryOperator<RigBuilder> full = rig -> rig.items(block()).put("block", "shelf", 0, 0, 0);
+    // No gap for it beside the block; 25.3 kg without the block, 20 kg rated.
+    HomeReason must = reason(item -> fridge.apply(item).need(Need.MUST), full);
+    assertThat(must.cause()).isEqualTo(Cause.OVER_LIMIT_ALONE);
+    assertThat(must.rule()).isEqualTo(RuleId.SPACE_RATING);
+    assertThat(must.shortBy()).isCloseTo(5.3, within(1.0e-9));
+    assertThat(reason(fridge, full).cause()).isEqualTo(Cause.GAP_TOO_NARROW);
+    assertThat(reason(item -> fridge.apply(item).need(Need.MUST).massG(19_000L), full).cause())
+        .isEqualTo(Cause.GAP_TOO_NARROW);
   }
 
   @Test

@@ -3,12 +3,14 @@ package kitstow.planner.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.geometry.BoxMm;
+import kitstow.planner.model.Need;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Finding;
@@ -64,21 +66,16 @@ class LeversTest {
 
   @Test
   void whatMustComeIsNeverLeft() {
-    for (Lever lever : LoadPlanner.levers(ShippedFiles.checked("dual-cab-fortnight"))) {
+    CheckReport report = ShippedFiles.checked("dual-cab-fortnight");
+    List<Need> left = new ArrayList<>();
+    for (Lever lever : LoadPlanner.levers(report)) {
       if (lever.change() instanceof Lever.Repacked repacked
           && repacked.step().what() == Mend.What.LEAVE_HOME) {
-        assertThat(
-                ShippedFiles.checked("dual-cab-fortnight")
-                    .situation()
-                    .loading()
-                    .placed()
-                    .get(repacked.step().key())
-                    .item()
-                    .need()
-                    .name())
-            .isNotEqualTo("MUST");
+        String key = repacked.step().key();
+        left.add(report.situation().loading().placed().get(key).item().need());
       }
     }
+    assertThat(left).isNotEmpty().doesNotContain(Need.MUST);
   }
 
   /** Ten kilograms on the tightest limit, here the total: all of it, whatever the space. */

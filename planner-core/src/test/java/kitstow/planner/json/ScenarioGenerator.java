@@ -21,6 +21,7 @@ import kitstow.planner.model.BaySpec;
 import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Consumption;
 import kitstow.planner.model.Content;
+import kitstow.planner.model.Density;
 import kitstow.planner.model.Door;
 import kitstow.planner.model.EmptyAxleLoads;
 import kitstow.planner.model.Environment;
@@ -171,6 +172,21 @@ final class ScenarioGenerator {
 
   private SizeMm size(int mostMm) {
     return new SizeMm(between(1, mostMm), between(1, mostMm), between(1, mostMm));
+  }
+
+  private SizeMm gearSize() {
+    return new SizeMm(between(10, 1500), between(10, 1500), between(10, 1500));
+  }
+
+  /** No gear is denser than lead. */
+  private static int mostG(List<SizeMm> shapes) {
+    int mostG = 60_000;
+    for (SizeMm shape : shapes) {
+      while (Density.isBeyondLead(mostG, shape)) {
+        mostG /= 2;
+      }
+    }
+    return mostG;
   }
 
   private int coordinate() {
@@ -386,11 +402,18 @@ final class ScenarioGenerator {
 
   private Item item(String id, String entry, String space) {
     Need need = one(Need.values());
-    KnownMass mass = mass(60_000);
     Set<Turn> turns = some(Turn.class);
     turns.add(Turn.LWH);
-    List<SizeMm> shapes = list(2, i -> size(1500));
-    shapes.add(size(1500));
+    List<SizeMm> shapes = list(2, i -> gearSize());
+    shapes.add(gearSize());
+    KnownMass mass = mass(mostG(shapes));
+    Optional<Content> content =
+        chance()
+            ? Optional.of(new Content(one(SupplyKind.values()), between(1, (int) mass.massG())))
+            : Optional.empty();
+    Set<Mark> marks = some(Mark.class);
+    content.filter(holds -> holds.kind() == SupplyKind.FUEL).ifPresent(any -> marks.add(Mark.FUEL));
+    content.filter(holds -> holds.kind() == SupplyKind.GAS).ifPresent(any -> marks.add(Mark.GAS));
     return new Item(
         id,
         text(),
@@ -398,9 +421,7 @@ final class ScenarioGenerator {
         text(),
         shapes,
         mass,
-        chance()
-            ? Optional.of(new Content(one(SupplyKind.values()), between(1, (int) mass.massG())))
-            : Optional.empty(),
+        content,
         turns,
         between(0, 50_000),
         list(
@@ -410,7 +431,7 @@ final class ScenarioGenerator {
                     ? new KeepClear(
                         one(KeepClear.Face.values()), between(1, 90), KeepClear.Kind.AIR)
                     : new KeepClear(KeepClear.Face.TOP, between(1, 90), KeepClear.Kind.LID)),
-        some(Mark.class),
+        marks,
         one(Reach.values()),
         chance() ? Optional.of("group") : Optional.empty(),
         need,

@@ -32,6 +32,7 @@ class SchemaTest {
           Code.CIRCULAR_MODULES,
           Code.UNUSED_ENTRY,
           Code.CONTENT_ABOVE_MASS,
+          Code.HEAVIER_THAN_LEAD,
           Code.MOVES_WITHOUT_SLIDE,
           Code.BARS_OUT_OF_ORDER,
           Code.BAR_OUTSIDE_SPACE,

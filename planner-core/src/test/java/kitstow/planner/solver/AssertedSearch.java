@@ -48,7 +48,9 @@ final class AssertedSearch {
     PackingProblem problem = new PackingProblem(scenario);
     SolverConfig config =
         SearchConfig.of(
-            scenario, new Round(seed, Round.Start.BEST, 2, 60, leastMoves, leastMoves, Aim.ALL));
+            scenario,
+            new Round(seed, Round.Start.BEST, 2, 60, leastMoves, leastMoves, Aim.ALL),
+            () -> false);
     config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
     config
         .getScoreDirectorFactoryConfig()

@@ -53,7 +53,8 @@ class LateScoresTest {
             SolverFactory.<PlanningLoad>create(
                     SearchConfig.of(
                         scenario,
-                        new Round(3L, Round.Start.BEST, 0, LATENESS, STEPS, STEPS, Aim.ALL)))
+                        new Round(3L, Round.Start.BEST, 0, LATENESS, STEPS, STEPS, Aim.ALL),
+                        () -> false))
                 .buildSolver();
     solver.addPhaseLifecycleListener(
         new PhaseLifecycleListenerAdapter<PlanningLoad>() {

@@ -2,11 +2,15 @@ package kitstow.planner.solver;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.RuleKind;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.planted.SoundPlans;
 import kitstow.planner.report.CheckReport;
+import kitstow.planner.scenarios.ShippedFiles;
 import kitstow.planner.testkit.RigBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +51,32 @@ class PlanSearchTest {
   }
 
   @Test
+  void moreSeedsThanThreadsShareTheTime() {
+    Map<Long, Long> calculations = new TreeMap<>();
+    PlanSearch.solve(
+        new PlanSearch.Request(
+            ShippedFiles.scenario("counter-1500"), Optional.empty(), 1L, 3, 0L, 6.0, 1),
+        best ->
+            calculations.merge(
+                best.plan().origin().seed().getAsLong(), best.scoreCalculations(), Math::max),
+        () -> false);
+    assertThat(calculations).containsOnlyKeys(1L, 2L, 3L);
+    assertThat(calculations.values()).allMatch(scored -> scored > 10L);
+  }
+
+  @Test
+  void aSearchThatIsCalledOffAtOnceHasOneFirstPacking() {
+    PlanSearch.Best best =
+        PlanSearch.solve(
+            new PlanSearch.Request(
+                ShippedFiles.scenario("counter-1500"), Optional.empty(), 1L, 500, 0L, 600.0, 1),
+            better -> {},
+            () -> true);
+    assertThat(best.plan().placements()).isNotEmpty();
+    assertThat(best.plan().origin().seed()).hasValue(1L);
+  }
+
+  @Test
   void sameSeedAndStepsGiveTheSamePlan() {
     Scenario scenario = SoundPlans.scenario(7);
 
@@ -59,7 +89,8 @@ class PlanSearchTest {
     Scenario scenario = SoundPlans.scenario(seed);
     PackingProblem problem = new PackingProblem(scenario);
     SolverConfig config =
-        SearchConfig.of(scenario, new Round(seed, Round.Start.BEST, 2, 60, 60L, 60L, Aim.ALL));
+        SearchConfig.of(
+            scenario, new Round(seed, Round.Start.BEST, 2, 60, 60L, 60L, Aim.ALL), () -> false);
     config.setEnvironmentMode(EnvironmentMode.FULL_ASSERT);
     config
         .getScoreDirectorFactoryConfig()

@@ -218,13 +218,14 @@ final class ActionUpdate {
         : advised(state.with(work.with(work.looking().on(sheet))));
   }
 
-  /** The gear list with what is chosen marked. */
+  /** The gear list with what is chosen marked, or what is marked chosen. */
   private static Step toGear(AppState state, Work work) {
     Looking gear = work.looking().on(Sheet.GEAR);
     List<Item> items = work.design().scenario().items();
-    int row =
-        Things.item(work.loading(), work.looking().chosen()).map(items::indexOf).orElse(gear.row());
-    return advised(state.with(work.with(gear.atRow(row))));
+    Optional<Item> chosen = Things.item(work.loading(), gear.chosen());
+    Work there = work.with(gear.atRow(chosen.map(items::indexOf).orElse(gear.row())));
+    String first = GearUpdate.firstUnit(there);
+    return advised(state.with(chosen.isPresent() ? there : there.with(there.looking().at(first))));
   }
 
   private static Step looking(AppState state, Work work, Looking looking) {

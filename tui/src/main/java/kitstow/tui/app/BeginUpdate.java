@@ -1,6 +1,7 @@
 package kitstow.tui.app;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import kitstow.planner.model.Catalogue;
 import kitstow.planner.model.Item;
@@ -70,9 +71,15 @@ final class BeginUpdate {
               ? Step.to(state.saying("Give the name of a file, e.g. gear.csv, or Esc to leave."))
               : Step.to(
                   state.with(Overlay.NONE).saying("reading " + typed + " ..."),
-                  new Effect.ReadGear(typed, state.work().orElseThrow().source()));
+                  readGear(typed, state.work().orElseThrow()));
       default -> Step.to(state);
     };
+  }
+
+  private static Effect readGear(String file, Work work) {
+    List<Item> known = new ArrayList<>(work.design().scenario().items());
+    known.addAll(work.catalogue().gear());
+    return new Effect.ReadGear(file, work.source(), known);
   }
 
   static Step gearRead(AppState state, List<Item> items) {
@@ -81,8 +88,16 @@ final class BeginUpdate {
     }
     Design before = state.work().get().design();
     Design after = Gear.merged(before, items);
-    int added = after.scenario().items().size() - before.scenario().items().size();
-    String deed = "read a table: " + (items.size() - added) + " known, " + added + " new";
+    int known = before.scenario().items().size();
+    List<Item> added = after.scenario().items().subList(known, after.scenario().items().size());
+    long bare = added.stream().filter(item -> item.marks().isEmpty()).count();
+    String deed =
+        "read a table: "
+            + (items.size() - added.size())
+            + " known, "
+            + added.size()
+            + " new"
+            + (bare > 0L ? ", " + bare + " of these without marks" : "");
     return FormUpdate.done(state, deed, after);
   }
 }

@@ -1,6 +1,8 @@
 package kitstow.tui.app;
 
 import java.nio.file.Path;
+import java.util.List;
+import kitstow.planner.model.Item;
 import kitstow.planner.report.CheckReport;
 import kitstow.tui.edit.Design;
 
@@ -20,8 +22,11 @@ public sealed interface Effect {
     /** Reads the catalogue for a folder, to begin a scenario with. */
     void catalogue(Path folder);
 
-    /** Reads a table of gear; a name without a folder is looked for beside the scenario. */
-    void gear(String file, Source source);
+    /**
+     * Reads a table of gear; a name without a folder is looked for beside the scenario. What is
+     * known already keeps what the table has no column for.
+     */
+    void gear(String file, Source source, List<Item> known);
 
     /** Judges a design; an older one that waits may be left out. */
     void judge(Design design);
@@ -78,11 +83,11 @@ public sealed interface Effect {
     }
   }
 
-  /** Read a table of gear. */
-  record ReadGear(String file, Source source) implements Effect {
+  /** Read a table of gear, which may say nothing of what is known already. */
+  record ReadGear(String file, Source source, List<Item> known) implements Effect {
     @Override
     public void by(Doer doer) {
-      doer.gear(file, source);
+      doer.gear(file, source, known);
     }
   }
 

@@ -267,9 +267,9 @@ public sealed interface Msg {
    *
    * @param number its number
    * @param before how it was before
-   * @param report what was found, if anything
+   * @param report what was found
    */
-  record SearchEnded(int number, CheckReport before, Optional<CheckReport> report) implements Msg {
+  record SearchEnded(int number, CheckReport before, CheckReport report) implements Msg {
     @Override
     public <R> R read(Reader<R> reader) {
       return reader.searchEnded(this);

@@ -69,18 +69,15 @@ final class SearchUpdate {
     Work work = of.get();
     Activity.Searching search = work.searching().orElseThrow();
     Work free = work.with(Activity.NONE);
-    if (ended.report().isEmpty() || !better(ended.report().get(), ended.before())) {
+    CheckReport report = ended.report();
+    if (!better(report, ended.before())) {
       Design before = search.before();
       return Step.to(
           state
               .with(free.with(before))
-              .saying(
-                  ended.report().isEmpty()
-                      ? "No plan was found in time; s searches on."
-                      : "Nothing better was found; all stays as it was. s searches on."),
+              .saying("Nothing better was found; all stays as it was. s searches on."),
           new Effect.Judge(before));
     }
-    CheckReport report = ended.report().get();
     Design found = work.design().with(report.situation().loading().plan());
     Work judged =
         free.with(found)

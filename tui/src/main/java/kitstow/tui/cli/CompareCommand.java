@@ -11,7 +11,6 @@ import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
-import kitstow.planner.solver.NoPlanException;
 import kitstow.tui.view.CompareText;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -33,7 +32,6 @@ import picocli.CommandLine.Spec;
       "0:every plan within limits, if only on paper; notes do not count",
       "1:a plan breaks a rule or leaves home what must come along",
       "2:the command line or an input file is wrong",
-      "3:no plan was found in time",
       "70:a fault in kitstow itself"
     },
     footerHeading = "%nExamples:%n",
@@ -103,9 +101,6 @@ public final class CompareCommand implements Callable<Integer> {
     }
     try (Interruption interruption = new Interruption()) {
       return print(judged(asked, interruption));
-    } catch (NoPlanException e) {
-      err.println("no plan was found in time. Hint: give it more --seconds or --steps");
-      return ExitCode.NO_PLAN;
     }
   }
 
@@ -139,12 +134,16 @@ public final class CompareCommand implements Callable<Integer> {
       if (withoutTrailer) {
         judged.add(
             new CompareText.Column(
-                title + ", no trailer", LoadPlanner.figures(LoadPlanner.withoutTrailer(report))));
+                title + ", no trailer",
+                LoadPlanner.figures(LoadPlanner.withoutTrailer(report)),
+                "no trailer"));
       }
       if (workDay) {
         judged.add(
             new CompareText.Column(
-                title + ", work day", LoadPlanner.figures(LoadPlanner.workDay(report))));
+                title + ", work day",
+                LoadPlanner.figures(LoadPlanner.workDay(report)),
+                "work day"));
       }
     }
     return judged;

@@ -11,9 +11,6 @@ public final class ExitCode {
   /** The command line or a file is wrong. */
   public static final int BAD_INPUT = 2;
 
-  /** A search ended before it had any plan. */
-  public static final int NO_PLAN = 3;
-
   /** A fault of our own. */
   public static final int OWN_FAULT = 70;
 

@@ -64,8 +64,8 @@ public final class GearCommand implements Callable<Integer> {
       names = "--catalogue",
       paramLabel = "DIR",
       description =
-          "Folder of catalogue files. Without it: the folder 'catalogue' beside the scenario, else"
-              + " the built-in catalogue.")
+          "Folder of catalogue files. Without it: the folder 'catalogue' beside the file, else the"
+              + " built-in catalogue.")
   private @Nullable Path catalogue;
 
   @Override
@@ -91,7 +91,9 @@ public final class GearCommand implements Callable<Integer> {
   }
 
   private Optional<String> entries(InputFaults faults) {
-    return GearCsv.read(file, faults).map(GearTable::write);
+    return CatalogueSource.read(catalogue, file, faults)
+        .flatMap(stock -> GearCsv.read(file, stock.gear(), faults))
+        .map(GearTable::write);
   }
 
   private Optional<String> table(InputFaults faults) {

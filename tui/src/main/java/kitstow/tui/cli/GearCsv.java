@@ -36,25 +36,31 @@ public final class GearCsv {
   private static final Pattern COMMA = Pattern.compile("(\\d+),(\\d+)");
 
   private final String name;
+  private final List<Item> known;
   private final InputFaults faults;
   private final List<Map<String, String>> rows = new ArrayList<>();
   private final List<Long> lines = new ArrayList<>();
   private List<String> header = List.of();
   private boolean semicolons;
 
-  private GearCsv(String name, InputFaults faults) {
+  private GearCsv(String name, List<Item> known, InputFaults faults) {
     this.name = name;
+    this.known = known;
     this.faults = faults;
   }
 
-  /** The items of a file's table; absent, with all its faults noted, where it cannot be used. */
-  public static Optional<List<Item>> read(Path file, InputFaults faults) {
-    return TextFile.read(file, faults).flatMap(text -> read(file.toString(), text, faults));
+  /**
+   * The items of a file's table; absent, with all its faults noted, where it cannot be used.
+   *
+   * @param known what there is already, which keeps what the table has no column for
+   */
+  public static Optional<List<Item>> read(Path file, List<Item> known, InputFaults faults) {
+    return TextFile.read(file, faults).flatMap(text -> read(file.toString(), text, known, faults));
   }
 
-  /** The items of a table; absent, with all its faults noted, where it cannot be used. */
-  static Optional<List<Item>> read(String name, String text, InputFaults faults) {
-    GearCsv csv = new GearCsv(name, faults);
+  private static Optional<List<Item>> read(
+      String name, String text, List<Item> known, InputFaults faults) {
+    GearCsv csv = new GearCsv(name, known, faults);
     try {
       csv.rows(text);
     } catch (IOException | UncheckedIOException | IllegalStateException e) {
@@ -106,21 +112,25 @@ public final class GearCsv {
   private void header(CSVRecord record) {
     List<String> names = new ArrayList<>();
     Set<String> seen = new LinkedHashSet<>();
+    boolean told = false;
     for (String cell : record) {
-      String column = cell.strip();
+      String column = GearTable.columnOf(cell.strip()).orElse(cell.strip());
       names.add(column);
       if (!GearTable.COLUMNS.contains(column)) {
         fault(
             1L,
             names.size(),
             "is headed \"" + column + "\", which is no column",
-            "the columns are " + String.join(", ", GearTable.COLUMNS));
+            told
+                ? "the columns are named above"
+                : "the columns are " + String.join(", ", GearTable.COLUMNS));
+        told = true;
       } else if (!seen.add(column)) {
         fault(1L, names.size(), "is headed " + column + " a second time", "take one of them out");
       }
     }
-    for (String column : GearTable.COLUMNS) {
-      if (!seen.contains(column) && !GearTable.OPTIONAL.contains(column)) {
+    for (String column : GearTable.NEEDED) {
+      if (!seen.contains(column)) {
         faults.file(
             name + " line 1",
             "has no column " + column,
@@ -160,28 +170,31 @@ public final class GearCsv {
   }
 
   private Optional<List<Item>> items() {
-    if (header.isEmpty() || !header.containsAll(required())) {
+    if (header.isEmpty()) {
       return Optional.empty();
     }
-    return GearTable.read(rows, "gear list")
+    boolean usable = header.containsAll(GearTable.NEEDED);
+    if (usable && !header.contains("marks")) {
+      faults.remark(
+          "note: a table without a column marks does not say what is fuel, gas, food, fragile and the"
+              + " like; only what has the title of a catalogue entry is marked as that is");
+    }
+    return GearTable.read(header, rows, known, "gear list")
         .match(
-            read -> Optional.of(read.value()),
+            read -> usable ? Optional.of(read.value()) : Optional.empty(),
             refused -> {
               told(refused.report());
               return Optional.empty();
             });
   }
 
-  private static List<String> required() {
-    List<String> required = new ArrayList<>(GearTable.COLUMNS);
-    required.removeAll(GearTable.OPTIONAL);
-    return required;
-  }
-
   private void told(ProblemReport report) {
     for (Problem problem : report.problems()) {
       int row = GearTable.row(problem.jsonPath());
       String column = GearTable.column(problem.jsonPath());
+      if (GearTable.NEEDED.contains(column) && !header.contains(column)) {
+        continue; // told of the first line
+      }
       String place = row < 0 || row >= lines.size() ? "" : " line " + lines.get(row);
       if (!column.isEmpty()) {
         int index = header.indexOf(column) + 1;

@@ -15,7 +15,6 @@ import kitstow.planner.model.Scenario;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.Searched;
-import kitstow.planner.solver.NoPlanException;
 import kitstow.planner.solver.PlanSearch;
 import kitstow.tui.view.PlanText;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +36,6 @@ import picocli.CommandLine.Spec;
       "0:within limits, if only on paper; notes do not count",
       "1:a rule is broken, or something that must come along stays home",
       "2:the command line or an input file is wrong",
-      "3:no plan was found in time",
       "70:a fault in kitstow itself"
     },
     footerHeading = "%nExamples:%n",
@@ -117,10 +115,6 @@ public final class PlanCommand implements Callable<Integer> {
     }
     try (Interruption interruption = new Interruption()) {
       return search(search.request(asked.get(), start), interruption);
-    } catch (NoPlanException e) {
-      err.println(
-          scenario + ": no plan was found in time. Hint: give it more --seconds or --steps");
-      return ExitCode.NO_PLAN;
     }
   }
 

@@ -1,6 +1,7 @@
 package kitstow.tui.edit;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Function;
@@ -51,6 +52,29 @@ public final class Field {
         text -> {
           int at = words.indexOf(text);
           return at < 0 ? OptionalLong.empty() : OptionalLong.of(at);
+        });
+  }
+
+  /**
+   * Any number of some words, with commas between; its value has the bits of their places among
+   * them.
+   */
+  public static Field manyWords(String title, List<String> words) {
+    return new Field(
+        title,
+        List.of(),
+        "any of " + String.join(", ", words),
+        /* figure= */ false,
+        text -> {
+          long bits = 0L;
+          for (String word : text.split("[,;]", -1)) {
+            int at = words.indexOf(word.strip().toLowerCase(Locale.ROOT));
+            if (at < 0 && !word.isBlank()) {
+              return OptionalLong.empty();
+            }
+            bits |= at < 0 ? 0L : 1L << at;
+          }
+          return OptionalLong.of(bits);
         });
   }
 

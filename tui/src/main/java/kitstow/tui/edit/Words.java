@@ -1,10 +1,13 @@
 package kitstow.tui.edit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import kitstow.planner.model.KnownMass;
+import kitstow.planner.model.Mark;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.Scenario;
@@ -14,6 +17,7 @@ import kitstow.planner.model.Zone;
 final class Words {
   static final List<Need> NEEDS = List.of(Need.values());
   static final List<MassSource> SOURCES = List.of(MassSource.values());
+  static final List<Mark> MARKS = List.of(Mark.values());
   static final String NO = "no";
   static final String NO_ROOF = "no roof";
 
@@ -53,6 +57,17 @@ final class Words {
   /** The roof that is chosen in such a field. */
   static Optional<Zone> roof(List<Zone> roofs, int word) {
     return word == 0 ? Optional.empty() : Optional.of(roofs.get(word - 1));
+  }
+
+  /** The constants whose places among all are the bits of a value. */
+  static <E extends Enum<E>> Set<E> chosen(List<E> constants, long bits) {
+    Set<E> chosen = new LinkedHashSet<>();
+    for (int i = 0; i < constants.size(); i++) {
+      if ((bits >> i & 1L) != 0L) {
+        chosen.add(constants.get(i));
+      }
+    }
+    return chosen;
   }
 
   static String kg(long massG) {

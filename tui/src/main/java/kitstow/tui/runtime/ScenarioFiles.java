@@ -137,11 +137,11 @@ final class ScenarioFiles {
   }
 
   /** Gear from a table; a name without a folder is looked for beside the scenario. */
-  static Msg gear(String name, Source source) {
+  static Msg gear(String name, Source source, List<Item> known) {
     InputFaults faults = new InputFaults();
     Optional<List<Item>> items;
     try {
-      items = GearCsv.read(source.scenarioFile().resolveSibling(name.strip()), faults);
+      items = GearCsv.read(source.scenarioFile().resolveSibling(name.strip()), known, faults);
     } catch (InvalidPathException e) {
       return new Msg.GearRefused(
           List.of("\"" + Plain.safe(name) + "\" cannot be the name of a file."));

@@ -1,10 +1,8 @@
 package kitstow.tui.runtime;
 
-import java.util.Optional;
 import java.util.function.Consumer;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.report.CheckReport;
-import kitstow.planner.solver.NoPlanException;
 import kitstow.planner.solver.PlanSearch;
 import kitstow.tui.app.Msg;
 import kitstow.tui.edit.Design;
@@ -41,17 +39,10 @@ final class Searcher implements AutoCloseable {
     PlanSearch.Request request = fromNothing ? afresh : afresh.from(design.plan());
     try {
       CheckReport before = LoadPlanner.check(design.scenario(), design.plan());
-      tell.accept(new Msg.SearchEnded(number, before, found(request, course)));
+      CheckReport found = LoadPlanner.plan(request, course::better, course::over);
+      tell.accept(new Msg.SearchEnded(number, before, found));
     } catch (RuntimeException | Error e) {
       fault.accept(e);
-    }
-  }
-
-  private static Optional<CheckReport> found(PlanSearch.Request request, Course course) {
-    try {
-      return Optional.of(LoadPlanner.plan(request, course::better, course::over));
-    } catch (NoPlanException e) {
-      return Optional.empty();
     }
   }
 

@@ -2,10 +2,12 @@ package kitstow.tui.runtime;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import kitstow.planner.LoadPlanner;
+import kitstow.planner.model.Item;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.statics.Bound;
 import kitstow.tui.app.Advice;
@@ -103,8 +105,8 @@ final class Workers implements Effect.Doer, AutoCloseable {
   }
 
   @Override
-  public void gear(String file, Source source) {
-    reader.ask(() -> tell.accept(ScenarioFiles.gear(file, source)));
+  public void gear(String file, Source source, List<Item> known) {
+    reader.ask(() -> tell.accept(ScenarioFiles.gear(file, source, known)));
   }
 
   @Override

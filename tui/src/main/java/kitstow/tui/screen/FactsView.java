@@ -14,6 +14,7 @@ import kitstow.planner.report.LimitReading;
 import kitstow.planner.statics.Margin;
 import kitstow.tui.app.Things;
 import kitstow.tui.app.Work;
+import kitstow.tui.edit.ReachWords;
 import kitstow.tui.view.Figures;
 import kitstow.tui.view.FindingsText;
 import kitstow.tui.view.Keys;
@@ -122,14 +123,7 @@ final class FactsView {
   private static String wishes(Item item) {
     List<String> words = new ArrayList<>();
     words.add(item.need() == Need.MUST ? "MUST" : word(item.need()));
-    words.add(
-        switch (item.reach()) {
-          case EMERGENCY -> "emergency";
-          case MANY_A_DAY -> "many times a day";
-          case DAILY -> "daily";
-          case FEW_DAYS -> "every few days";
-          case RARE -> "rarely";
-        });
+    words.add(ReachWords.of(item.reach()));
     for (KeepClear clear : item.keepClear()) {
       words.add(word(clear.kind()) + " " + clear.clearMm() + " mm");
     }

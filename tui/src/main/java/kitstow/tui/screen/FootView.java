@@ -49,13 +49,18 @@ final class FootView {
     }
   }
 
-  /** The keys of the place, those first that the page that is shown is there for. */
+  /** The keys of the place, those first that the page is there for, and to save what is not. */
   private static List<Binding> ownFirst(AppState state) {
-    Set<Action> own =
-        state
-            .work()
-            .map(work -> OWN.getOrDefault(work.looking().sheet(), Set.of()))
-            .orElse(Set.of());
+    Set<Action> own = EnumSet.noneOf(Action.class);
+    state
+        .work()
+        .ifPresent(
+            work -> {
+              own.addAll(OWN.getOrDefault(work.looking().sheet(), Set.of()));
+              if (work.unsaved()) {
+                own.add(Action.SAVE);
+              }
+            });
     List<Binding> keys = new ArrayList<>(KeyMap.in(state.place()));
     keys.sort(Comparator.comparing(binding -> !own.contains(binding.action())));
     return keys;

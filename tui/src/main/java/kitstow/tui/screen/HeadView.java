@@ -56,7 +56,9 @@ final class HeadView {
     CheckReport report = work.report().get();
     String word = " " + Answer.inBrief(report).toUpperCase(Locale.ROOT) + " ";
     int taken = 1 + frame.text(area, 1, 0, word, ink(report));
-    frame.text(area, taken + 1, 0, why(report) + (work.judged() ? "" : " ..."), Ink.PLAIN);
+    String out = Answer.shortOf(report);
+    String why = (out.isEmpty() ? "" : "RUNS OUT: " + out + "; ") + why(report);
+    frame.text(area, taken + 1, 0, why + (work.judged() ? "" : " ..."), Ink.PLAIN);
   }
 
   /** How a search stands. */

@@ -83,8 +83,10 @@ final class OverlayView {
           List.of(
               "File: " + fileName.typed() + "_",
               "",
-              "As kitstow gear SCENARIO --csv writes it; beside the scenario, or with its folder.",
-              "Gear of a known id takes the figures of its row, all else is added.");
+              "Beside the scenario, or with its folder. Columns title, lengthMm, widthMm, heightMm and"
+                  + " massKg will do; any other that kitstow gear SCENARIO --csv writes may be there.",
+              "",
+              "Gear known by its id or title takes the figures of its row, all else is added.");
       return box(frame, all, "Gear from a table; Enter reads it, Esc leaves", wrapped(lines), 0);
     }
 

@@ -19,6 +19,7 @@ import kitstow.tui.view.ReasonsText;
 import kitstow.tui.view.RoomText;
 import kitstow.tui.view.StateNames;
 import kitstow.tui.view.Subjects;
+import kitstow.tui.view.SuppliesText;
 import kitstow.tui.widget.Area;
 import kitstow.tui.widget.Frame;
 import kitstow.tui.widget.Ink;
@@ -122,6 +123,13 @@ final class TextView {
                   : mends.get().stream().anyMatch(mend -> !mend.steps().isEmpty())
                       ? "a carries out the first mend that is told; u takes it back."
                       : "No change that would mend it was found; s searches for another plan."));
+      lines.add("");
+    }
+    List<String> out =
+        SuppliesText.lines(
+            report.situation().loading(), report.situation().timeline().shortfalls(), page);
+    if (!out.isEmpty()) {
+      lines.addAll(out);
       lines.add("");
     }
     lines.addAll(levers(report, work, page));

@@ -78,6 +78,15 @@ public final class Answer {
     return lines;
   }
 
+  /** What runs out on the way and what nothing is named for, in a word or two; "" if nothing. */
+  public static String shortOf(CheckReport report) {
+    Set<String> kinds = new TreeSet<>();
+    for (Shortfall one : report.situation().timeline().shortfalls()) {
+      kinds.add(one.kind().name().toLowerCase(Locale.ROOT));
+    }
+    return String.join(", ", kinds);
+  }
+
   /** The answer in a word or two. */
   public static String inBrief(CheckReport report) {
     int overridden = report.overriddenFindings().size();

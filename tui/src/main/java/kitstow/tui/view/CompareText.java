@@ -9,6 +9,7 @@ import kitstow.planner.geometry.BoxMm;
 import kitstow.planner.model.Canopy;
 import kitstow.planner.model.Item;
 import kitstow.planner.model.Loading;
+import kitstow.planner.model.ModuleChoice;
 import kitstow.planner.model.RuleId;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.LimitReading;
@@ -40,8 +41,19 @@ public final class CompareText {
    *
    * @param title heading of the column
    * @param figures its figures
+   * @param kind what the column is beside columns of another kind, "" for a trip as it is; only
+   *     columns of one kind can be better than each other
    */
-  public record Column(String title, PlanFigures figures) {
+  public record Column(String title, PlanFigures figures, String kind) {
+    /** A trip as it is. */
+    public Column(String title, PlanFigures figures) {
+      this(title, figures, "");
+    }
+
+    private boolean isLike(Column other) {
+      return kind.equals(other.kind);
+    }
+
     private Subjects subjects() {
       return new Subjects(loading());
     }
@@ -70,6 +82,8 @@ public final class CompareText {
         column -> Answer.inBrief(column.figures().report()),
         column -> answer(column.figures().report()));
     row(table, "Tightest limit", CompareText::tightest);
+    row(table, "Runs out", CompareText::runsOut);
+    row(table, "Modules", CompareText::modules);
     best(
         table,
         "Units aboard",
@@ -148,7 +162,7 @@ public final class CompareText {
     if (columns.size() > 1) {
       lines.addAll(
           page.paragraph(
-              MARK.strip() + " ", "the best of its row, where the columns are not alike."));
+              MARK.strip() + " ", "the best of its row, where columns of one kind are not alike."));
     }
     lines.addAll(
         page.paragraph(
@@ -162,15 +176,14 @@ public final class CompareText {
   /** A row in which the best is marked, where the columns are not alike. */
   private void best(
       Table table, String title, Function<Column, String> cell, ToDoubleFunction<Column> good) {
-    double best = columns.stream().mapToDouble(good).max().orElse(UNKNOWN);
-    double worst = columns.stream().mapToDouble(good).min().orElse(UNKNOWN);
-    boolean differ = best - worst > ALIKE;
-    row(
-        table,
-        title,
-        column ->
-            cell.apply(column)
-                + (differ && best - good.applyAsDouble(column) <= ALIKE ? MARK : ""));
+    row(table, title, column -> cell.apply(column) + (isBest(column, good) ? MARK : ""));
+  }
+
+  private boolean isBest(Column column, ToDoubleFunction<Column> good) {
+    List<Column> alike = columns.stream().filter(column::isLike).toList();
+    double best = alike.stream().mapToDouble(good).max().orElse(UNKNOWN);
+    double worst = alike.stream().mapToDouble(good).min().orElse(UNKNOWN);
+    return best - worst > ALIKE && best - good.applyAsDouble(column) <= ALIKE;
   }
 
   /** Higher is better. */
@@ -198,6 +211,27 @@ public final class CompareText {
         + Figures.marginKg(first.margin().marginKg())
         + " kg of "
         + Figures.near(first.margin().limitKg(), 1);
+  }
+
+  private static String runsOut(Column column) {
+    String out = Answer.shortOf(column.figures().report());
+    return out.isEmpty() ? "nothing" : out;
+  }
+
+  /** How many modules are fitted, and which are left out. */
+  private static String modules(Column column) {
+    List<String> left = new ArrayList<>();
+    Loading loading = column.loading();
+    List<ModuleChoice> all = loading.scenario().modules();
+    for (ModuleChoice choice : all) {
+      if (!loading.rig().modules().containsKey(choice.module().id())) {
+        left.add(column.subjects().any(choice.module().id()));
+      }
+    }
+    return (all.size() - left.size())
+        + " of "
+        + all.size()
+        + (left.isEmpty() ? "" : "; left out: " + String.join("; ", left));
   }
 
   private static String litres(long ml) {

@@ -1,6 +1,7 @@
 package kitstow.tui.view;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,11 +43,12 @@ public final class FindingsText {
     }
     List<String> lines = new ArrayList<>();
     Map<RuleId, Integer> notes = new EnumMap<>(RuleId.class);
-    for (Finding finding : findings) {
+    for (List<Finding> alike : alike(findings)) {
+      Finding finding = alike.get(0);
       boolean note = finding.severity() == Finding.Severity.NOTE;
       int before = note ? notes.merge(finding.rule(), 1, Integer::sum) - 1 : 0;
       if (all || before < MOST_NOTES) {
-        lines.addAll(one(finding));
+        lines.addAll(one(finding, alike.size()));
       }
     }
     if (!all) {
@@ -67,17 +69,33 @@ public final class FindingsText {
     return lines;
   }
 
-  private List<String> one(Finding finding) {
+  /** Findings of which all but the unit is alike, such as forty bags at home, together. */
+  private Collection<List<Finding>> alike(List<Finding> findings) {
+    Map<List<Object>, List<Finding>> groups = new LinkedHashMap<>();
+    for (Finding finding : findings) {
+      List<Object> text =
+          List.of(finding.severity(), finding.rule(), finding.stateId(), texts(finding));
+      groups.computeIfAbsent(text, key -> new ArrayList<>()).add(finding);
+    }
+    return groups.values();
+  }
+
+  private List<String> texts(Finding finding) {
+    return List.of(what(finding), figures(finding), mendOf(finding), finding.override());
+  }
+
+  private List<String> one(Finding finding, int times) {
     String lead = word(finding.severity());
     String indent = " ".repeat(lead.length());
-    List<String> lines = new ArrayList<>(page.paragraph(lead, what(finding)));
+    String often = times > 1 ? " " + times + " times." : "";
+    List<String> lines = new ArrayList<>(page.paragraph(lead, what(finding) + often));
     String when =
         finding.stateId().isEmpty() ? "" : ", worst in " + states.named(finding.stateId());
     lines.addAll(
         page.paragraph(
             indent,
             finding.rule().name()
-                + ids(finding)
+                + ids(finding, times)
                 + (toldInWords(finding) ? "" : figures(finding))
                 + when
                 + basis(finding)
@@ -86,13 +104,19 @@ public final class FindingsText {
       lines.addAll(page.paragraph(indent, "Not kept because: " + finding.override()));
       return lines;
     }
-    Mend mend = mends.get(finding.key());
-    if (mend != null && finding.severity() == Finding.Severity.BROKEN) {
-      lines.addAll(page.paragraph(indent, MendText.of(mend, finding, subjects)));
-    } else if (!finding.mend().isEmpty()) {
-      lines.addAll(page.paragraph(indent, "Mend: " + finding.mend() + "."));
+    String mend = mendOf(finding);
+    if (!mend.isEmpty()) {
+      lines.addAll(page.paragraph(indent, mend));
     }
     return lines;
+  }
+
+  private String mendOf(Finding finding) {
+    Mend mend = mends.get(finding.key());
+    if (mend != null && finding.severity() == Finding.Severity.BROKEN) {
+      return MendText.of(mend, finding, subjects);
+    }
+    return finding.mend().isEmpty() ? "" : "Mend: " + finding.mend() + ".";
   }
 
   /** The source of a rule that is a text, and how well that text is known. */
@@ -145,10 +169,13 @@ public final class FindingsText {
     };
   }
 
-  private static String ids(Finding finding) {
+  private static String ids(Finding finding, int times) {
     return finding.subjectIds().isEmpty()
         ? ""
-        : " [" + String.join(", ", finding.subjectIds()) + "]";
+        : " ["
+            + String.join(", ", finding.subjectIds())
+            + (times > 1 ? " and " + (times - 1) + " more" : "")
+            + "]";
   }
 
   private static String figures(Finding finding) {

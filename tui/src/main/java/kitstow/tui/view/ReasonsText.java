@@ -104,7 +104,8 @@ public final class ReasonsText {
     if (!more.isEmpty()) {
       List<String> counts = new ArrayList<>();
       more.forEach((sort, count) -> counts.add(count + " " + sort));
-      lines.addAll(page.paragraph("  - ", "Other spaces: " + String.join(", ", counts) + "."));
+      String lead = told.isEmpty() ? "Spaces: " : "Other spaces: ";
+      lines.addAll(page.paragraph("  - ", lead + String.join(", ", counts) + "."));
     }
     return lines;
   }
@@ -128,7 +129,7 @@ public final class ReasonsText {
   private static int rank(HomeReason reason) {
     return switch (reason.cause()) {
       case NOTHING -> 0;
-      case OVER_LIMIT -> 1;
+      case OVER_LIMIT, OVER_LIMIT_ALONE -> 1;
       case GAP_TOO_SHORT, GAP_TOO_NARROW, GAP_TOO_LOW -> 2;
       case TOO_LONG, TOO_WIDE, TOO_HIGH, DOOR -> 3;
       case BARRED_BY_OTHERS -> BARRED;
@@ -142,6 +143,13 @@ public final class ReasonsText {
       case NOTHING -> "goes in and keeps every limit; search longer, or put it there by hand";
       case OVER_LIMIT ->
           limit(reason)
+              + " would be "
+              + Figures.loadKg(reason.shortBy())
+              + " kg over in state "
+              + states.number(reason.stateId());
+      case OVER_LIMIT_ALONE ->
+          "even with all else out of it, "
+              + limit(reason)
               + " would be "
               + Figures.loadKg(reason.shortBy())
               + " kg over in state "
@@ -180,7 +188,7 @@ public final class ReasonsText {
   private static String sort(HomeReason reason) {
     return switch (reason.cause()) {
       case NOTHING -> "where it goes in";
-      case OVER_LIMIT -> "over a limit";
+      case OVER_LIMIT, OVER_LIMIT_ALONE -> "over a limit";
       case GAP_TOO_SHORT, GAP_TOO_NARROW, GAP_TOO_LOW -> "without a gap for it";
       case TOO_LONG, TOO_WIDE, TOO_HIGH -> "too small";
       case DOOR -> "behind too small a door";

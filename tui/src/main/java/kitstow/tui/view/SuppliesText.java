@@ -12,10 +12,11 @@ import kitstow.planner.trip.Shortfall;
 import kitstow.planner.trip.Stock;
 
 /** What is left of each supply, how long it lasts, and what runs out on the trip as driven. */
-final class SuppliesText {
+public final class SuppliesText {
   private SuppliesText() {}
 
-  static List<String> lines(Loading loading, List<Shortfall> shortfalls, Page page) {
+  /** A paragraph for each leg on which a supply runs out, or for which none is named. */
+  public static List<String> lines(Loading loading, List<Shortfall> shortfalls, Page page) {
     List<String> lines = new ArrayList<>();
     for (Shortfall one : shortfalls) {
       boolean litres = one.kind() == SupplyKind.FUEL || one.kind() == SupplyKind.WATER;

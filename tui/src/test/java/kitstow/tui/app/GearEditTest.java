@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Locale;
 import kitstow.planner.geometry.SizeMm;
+import kitstow.planner.geometry.Turn;
 import kitstow.planner.model.Item;
+import kitstow.planner.model.Mark;
 import kitstow.planner.model.MassSource;
 import kitstow.planner.model.Need;
 import kitstow.planner.model.SupplyKind;
@@ -54,6 +56,31 @@ class GearEditTest {
   }
 
   @Test
+  void howItStandsWhatItCarriesAndWhatItIsLikeCanBeChanged() {
+    Item before = Things.item(desk.work().loading(), "fridge").orElseThrow();
+    open("fridge");
+    for (int i = 0; i < 8; i++) {
+      desk.press(KeyName.TAB);
+    }
+    desk.press(KeyName.RIGHT);
+    desk.press(KeyName.TAB).press(KeyName.DELETE).type("10 kg");
+    desk.press(KeyName.TAB).press(KeyName.TAB).press(KeyName.DELETE).type("food, dustproof");
+    assertThat(shown()).contains("! any of food, fuel");
+    desk.press(KeyName.ENTER);
+    assertThat(desk.state().note()).contains("Put right");
+    desk.press(KeyName.DELETE).type("Food, heavy tool,").press(KeyName.ENTER).judge();
+    Item after = Things.item(desk.work().loading(), "fridge").orElseThrow();
+    assertThat(after.turns()).isNotEqualTo(before.turns()).contains(Turn.LHW);
+    assertThat(after.bearsG()).isEqualTo(10_000L);
+    assertThat(after.marks()).containsExactlyInAnyOrder(Mark.FOOD, Mark.HEAVY_TOOL);
+    assertThat(after.reach()).isEqualTo(before.reach());
+    assertThat(after.keepClear()).isEqualTo(before.keepClear());
+    assertThat(after.entryId()).isEqualTo("own-fridge");
+    desk.type("u");
+    assertThat(Things.item(desk.work().loading(), "fridge")).contains(before);
+  }
+
+  @Test
   void gearIsAddedFromTheCatalogueAndIsAtHomeAtFirst() {
     int before = desk.work().design().scenario().items().size();
     desk.type("8nno such thing").press(KeyName.ENTER);
@@ -64,6 +91,13 @@ class GearEditTest {
     Item added = items.get(before);
     assertThat(added.title().toLowerCase(Locale.ROOT)).contains("chair");
     assertThat(desk.work().loading().home()).contains(added.keyOf(1));
+  }
+
+  @Test
+  void whatIsMarkedOnThePageIsChosen() {
+    desk.type("8");
+    String first = desk.work().design().scenario().items().get(0).keyOf(1);
+    assertThat(desk.work().looking().chosen()).isEqualTo(first);
   }
 
   @Test

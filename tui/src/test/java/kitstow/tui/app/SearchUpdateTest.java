@@ -2,7 +2,6 @@ package kitstow.tui.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Optional;
 import kitstow.planner.LoadPlanner;
 import kitstow.planner.model.LoadPlan;
 import kitstow.planner.report.CheckReport;
@@ -25,7 +24,7 @@ class SearchUpdateTest {
     assertThat(desk.work().loading().home()).contains("fridge");
     assertThat(desk.work().unsaved()).isFalse();
 
-    desk.take(new Msg.SearchEnded(number, Shipped.REMOTE.report(), Optional.of(judged(less))));
+    desk.take(new Msg.SearchEnded(number, Shipped.REMOTE.report(), judged(less)));
     assertThat(desk.work().design()).isEqualTo(before);
     assertThat(desk.work().past()).isEqualTo(Past.NONE);
     assertThat(desk.state().note()).contains("Nothing better");
@@ -38,7 +37,7 @@ class SearchUpdateTest {
     desk.type("s");
     int number = desk.work().searching().orElseThrow().number();
     LoadPlan whole = Shipped.REMOTE.design().plan();
-    desk.take(new Msg.SearchEnded(number, judged(without.plan()), Optional.of(judged(whole))));
+    desk.take(new Msg.SearchEnded(number, judged(without.plan()), judged(whole)));
     assertThat(desk.work().design().plan()).isEqualTo(whole);
     desk.type("u");
     assertThat(desk.work().design()).isEqualTo(without);

@@ -4,35 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.net.URISyntaxException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import kitstow.planner.model.LoadPlan;
-import kitstow.planner.solver.NoPlanException;
 import kitstow.planner.solver.PlanSearch;
 import org.junit.jupiter.api.Test;
-import picocli.CommandLine;
 
 class PlanCommandTest {
-  @Test
-  void aSearchWithoutAnyPlanExitsWithThree() throws URISyntaxException {
-    StringWriter err = new StringWriter();
-    int code =
-        new CommandLine(
-                new PlanCommand(
-                    (request, progress, cancelled) -> {
-                      throw new NoPlanException();
-                    }))
-            .setErr(new PrintWriter(err, true))
-            .execute(
-                Path.of(PlanCommandTest.class.getResource("/kitstow/tui/small/trip.json").toURI())
-                    .toString());
-    assertThat(code).isEqualTo(ExitCode.NO_PLAN);
-    assertThat(err.toString()).contains("no plan was found in time. Hint: give it more --seconds");
-  }
-
   @Test
   void theProgressLineTellsTimeMomentAndWhatStaysHome() {
     assertThat(ProgressLine.text(null, 0.25)).isEqualTo("0.3 s: packing for the first time");

@@ -23,9 +23,16 @@ class BeginJourneyTest extends OwnState {
       tarp,Tarpaulin,600,300,150,4,label,1,nice,any,5,rare
       """;
 
+  private static final String BARE =
+      """
+      title,lengthMm,widthMm,heightMm,massKg
+      Crate of oranges,400,300,250,12
+      """;
+
   @Test
   void beginsWithNothingFitsFillsSearchesAndSaves() throws IOException {
     Files.writeString(folder.resolve("gear.csv"), TABLE);
+    Files.writeString(folder.resolve("bare.csv"), BARE);
     Files.writeString(folder.resolve("bad.csv"), TABLE.replace("11.5", "heavy"));
     try (Robot robot = new Robot(Optional.of(folder), new TerminalSize(120, 40))) {
       robot.sees("n begins one");
@@ -49,7 +56,8 @@ class BeginJourneyTest extends OwnState {
           .press(KeyType.Enter)
           .sees("there is no such file");
       robot.press(KeyType.Escape).type("igear.csv").press(KeyType.Enter);
-      robot.sees("0 known, 2 new").sees("Crate of oranges");
+      robot.sees("0 known, 2 new, 2 of these without marks").sees("Crate of oranges");
+      robot.type("ibare.csv").press(KeyType.Enter).sees("1 known, 0 new");
       robot.type("s").sees("SEARCHING").sees("best so far");
       robot.type("s").sees("s searches on").sees("4 aboard, 0 at home");
       robot.type("W").sees("Saved in coast.plan.json for coast.json").type("q").ends();
@@ -68,7 +76,9 @@ class BeginJourneyTest extends OwnState {
             .filter(item -> item.id().equals("crate"))
             .findFirst()
             .orElseThrow();
+    assertThat(crate.mass().massG()).isEqualTo(12_000L);
     assertThat(crate.quantity()).isEqualTo(2);
+    assertThat(crate.bearsG()).isEqualTo(20_000L);
     assertThat(crate.need()).isEqualTo(Need.SHOULD);
     try (var files = Files.list(folder)) {
       assertThat(files.map(file -> file.getFileName().toString()))
