@@ -18,6 +18,7 @@ import kitstow.planner.model.RuleId;
 import kitstow.planner.model.Scenario;
 import kitstow.planner.model.Surface;
 import kitstow.planner.model.Trip;
+import kitstow.planner.model.Zone;
 import kitstow.planner.report.CheckReport;
 import kitstow.planner.report.Mend;
 import kitstow.planner.report.Mend.Outcome;
@@ -169,17 +170,38 @@ class MendsTest {
             .items(must("crate", 60), must("tools", 25))
             .put("crate", "aft", 0, 0, 0)
             .put("tools", "aft", 300, 0, 0);
-    double loadKg =
-        report(base).tightest().stream()
-            .filter(reading -> reading.rule() == RuleId.REAR_AXLE_LIMIT)
-            .findFirst()
-            .orElseThrow()
-            .margin()
-            .loadKg();
+    double loadKg = loadKg(base, RuleId.REAR_AXLE_LIMIT);
     base.ute(ute -> ute.rearAxleG(Math.round(loadKg * 1000.0) - 3_000L));
     Mend mend = only(base, RuleId.REAR_AXLE_LIMIT);
     assertThat(whats(mend)).containsExactly(What.MOVE);
     assertThat(mend.steps().get(0).key()).isEqualTo("tools");
+  }
+
+  @Test
+  void theFrontAxleIsRelievedByMoreThanItCarriesWhereThingsGoBehindTheRearOne() {
+    RigBuilder base =
+        rig(500, 500)
+            .uteSpace(aSpace("cabin", 1400, -200, 950, SMALL).zone(Zone.CAB))
+            .canopySpace(aSpace("aft", 1100, -850, 0, SMALL))
+            .items(must("crate", 30), must("tools", 30), must("chain", 30))
+            .put("crate", "cabin", 0, 0, 0)
+            .put("tools", "cabin", 200, 0, 0)
+            .put("chain", "cabin", 400, 0, 0);
+    // Ahead they put 15, 13 and 11 kg on the front axle; behind they take some off it.
+    double loadKg = loadKg(base, RuleId.FRONT_AXLE_LIMIT);
+    base.ute(ute -> ute.frontAxleG(Math.round(loadKg * 1000.0) - 42_000L));
+    Mend mend = only(base, RuleId.FRONT_AXLE_LIMIT);
+    assertThat(mend.outcome()).isEqualTo(Outcome.MENDED);
+    assertThat(whats(mend)).containsExactly(What.MOVE, What.MOVE, What.MOVE);
+  }
+
+  private static double loadKg(RigBuilder rig, RuleId limit) {
+    return report(rig).tightest().stream()
+        .filter(reading -> reading.rule() == limit)
+        .findFirst()
+        .orElseThrow()
+        .margin()
+        .loadKg();
   }
 
   @Test
