@@ -98,8 +98,11 @@ public final class HomeReasons {
 
   /** A limit that what must come would exceed with nothing else in the space. */
   private Optional<HomeReason> alone(Wanted wanted, Space space) {
+    if (wanted.item().need() != Need.MUST) {
+      return Optional.empty();
+    }
     Optional<PlacedItem> place = decoder.alone(wanted, space).place();
-    if (wanted.item().need() != Need.MUST || !place.isPresent()) {
+    if (!place.isPresent()) {
       return Optional.empty();
     }
     List<Placement> elsewhere = new ArrayList<>(loading.plan().placements());

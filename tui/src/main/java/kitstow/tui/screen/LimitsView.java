@@ -38,6 +38,7 @@ final class LimitsView {
     List<LimitReading> limits = GaugesView.tightestFirst(shown.get());
     CheckReport report = work.report().get();
     Subjects subjects = new Subjects(report.situation().loading());
+    StateNames states = new StateNames(report.states());
     Area gauges = body.left(body.columns() - LEAST_COLUMNS);
     frame.text(body, 0, 0, "Limit", Ink.STRONG);
     frame.textRight(gauges, 0, "used  left kg", Ink.STRONG);
@@ -52,7 +53,7 @@ final class LimitsView {
           rows.belowTop(y).top(1),
           subjects.limit(reading.rule(), reading.subjectId()),
           reading.margin());
-      frame.textRight(beside, y, least(report, reading), Ink.PLAIN);
+      frame.textRight(beside, y, least(report, states, reading), Ink.PLAIN);
     }
     Lines.more(frame, area.belowTop(1).aboveBottom(2), first, limits.size());
     frame.text(
@@ -65,7 +66,7 @@ final class LimitsView {
   }
 
   /** The least that is left of a limit in any moment of the trip, and in which. */
-  private static String least(CheckReport report, LimitReading now) {
+  private static String least(CheckReport report, StateNames states, LimitReading now) {
     return report.tightest().stream()
         .filter(one -> one.rule() == now.rule() && one.subjectId().equals(now.subjectId()))
         .findFirst()
@@ -73,7 +74,7 @@ final class LimitsView {
             one ->
                 Figures.marginKg(one.margin().marginKg())
                     + " in "
-                    + new StateNames(report.states()).number(one.state().id()))
+                    + states.number(one.state().id()))
         .orElse("");
   }
 }

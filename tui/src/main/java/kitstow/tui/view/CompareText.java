@@ -220,17 +220,15 @@ public final class CompareText {
 
   /** How many modules are fitted, and which are left out. */
   private static String modules(Column column) {
+    Subjects subjects = column.subjects();
     List<String> left = new ArrayList<>();
-    Loading loading = column.loading();
-    List<ModuleChoice> all = loading.scenario().modules();
-    for (ModuleChoice choice : all) {
-      if (!loading.rig().modules().containsKey(choice.module().id())) {
-        left.add(column.subjects().any(choice.module().id()));
-      }
+    for (ModuleChoice choice : HomeText.modulesLeftOut(column.loading())) {
+      left.add(subjects.any(choice.module().id()));
     }
-    return (all.size() - left.size())
+    int all = column.loading().scenario().modules().size();
+    return (all - left.size())
         + " of "
-        + all.size()
+        + all
         + (left.isEmpty() ? "" : "; left out: " + String.join("; ", left));
   }
 

@@ -37,6 +37,13 @@ public final class HomeText {
     return units;
   }
 
+  /** Modules that are not fitted. */
+  static List<ModuleChoice> modulesLeftOut(Loading loading) {
+    return loading.scenario().modules().stream()
+        .filter(choice -> !loading.rig().modules().containsKey(choice.module().id()))
+        .toList();
+  }
+
   /** A row for each. */
   public static List<String> lines(Loading loading, Subjects subjects, Page page) {
     Table table = new Table().rest("What").words("Need").figures("kg each").figures("Units");
@@ -50,15 +57,13 @@ public final class HomeText {
             units + " of " + item.quantity());
       }
     }
-    for (ModuleChoice choice : loading.scenario().modules()) {
-      if (!loading.rig().modules().containsKey(choice.module().id())) {
-        long massG = choice.module().fixed().massG() + choice.module().moving().massG();
-        table.row(
-            subjects.any(choice.module().id()) + " (module)",
-            need(choice.need()),
-            Figures.loadKg(massG / 1000.0),
-            "1 of 1");
-      }
+    for (ModuleChoice choice : modulesLeftOut(loading)) {
+      long massG = choice.module().fixed().massG() + choice.module().moving().massG();
+      table.row(
+          subjects.any(choice.module().id()) + " (module)",
+          need(choice.need()),
+          Figures.loadKg(massG / 1000.0),
+          "1 of 1");
     }
     return table.isEmpty() ? List.of("Nothing.") : table.lines(page);
   }
